@@ -1,0 +1,173 @@
+// Reading a brief that a person or another program wrote: every field checked, every complaint naming its field.
+import type { z } from 'zod';
+import { type Fault, ok, type Result, refuse } from '../fault/result.ts';
+import { hasOneForm, turnOf, type Work } from '../geometry/work.ts';
+import { registerDirection } from '../layout/centring.ts';
+import { lengthOf, points } from '../units/length.ts';
+import type { Brief, Face, Piece } from './brief.ts';
+import { type WrittenBrief, type WrittenFace, type WrittenPiece, writtenBrief } from './briefSchema.ts';
+import { USUAL_FILE_NAMES } from './fileNames.ts';
+import { type FieldFault, LengthReader } from './lengthReader.ts';
+
+/**
+ * Reads a brief from parsed JSON. Lengths keep the unit they were typed in. A refusal (`brief-invalid`) names each
+ * field that is wrong; `where` is the first of them.
+ */
+export function readBrief(json: unknown): Result<Brief> {
+  const shape = writtenBrief.safeParse(json);
+  if (!shape.success) return refuse(complain(shape.error.issues.map(fieldFault)));
+  const written = shape.data;
+  const reader = new LengthReader(written.units);
+  const brief = build(written, reader);
+  const faults = [...reader.faults, ...contradictions(written, brief)];
+  return faults.length > 0 ? refuse(complain(faults)) : ok(brief);
+}
+
+function build(written: WrittenBrief, reader: LengthReader): Brief {
+  const pieces = written.pieces.map((p, i) => buildPiece(p, `pieces[${i}]`, reader));
+  const unprintable = written.sheet.unprintable;
+  const size = reader.size(written.sheet.size, 'sheet.size');
+  const margin = (edge: keyof typeof unprintable) =>
+    reader.length(unprintable[edge], `sheet.unprintable.${edge}`, 'margin');
+  return {
+    units: written.units,
+    title: written.title,
+    sheet: {
+      size: leadFirst(size, written.lead),
+      unprintable: {
+        lead: margin('lead'),
+        tail: margin('tail'),
+        left: margin('left'),
+        right: margin('right'),
+      },
+      hold: written.sheet.hold,
+      sidesAlike: written.sheet.sidesAlike,
+    },
+    work: workOf(written),
+    gutter:
+      written.gutter === undefined ? usualGutter(pieces) : reader.length(written.gutter, 'gutter', 'margin'),
+    centring: written.centring,
+    marks: written.marks,
+    overs: written.overs,
+    fileNames: written.fileNames ?? USUAL_FILE_NAMES,
+    pieces,
+  };
+}
+
+function buildPiece(written: WrittenPiece, field: string, reader: LengthReader): Piece {
+  const bleed = reader.length(written.bleed, `${field}.bleed`, 'margin');
+  return {
+    name: written.name,
+    trim: reader.size(written.trim, `${field}.trim`),
+    bleed,
+    safe: written.safe === undefined ? bleed : reader.length(written.safe, `${field}.safe`, 'margin'),
+    turned: written.turned,
+    lies: written.lies,
+    quantity: written.quantity,
+    front: buildFace(written.front, `${field}.front`, reader),
+    ...(written.back === undefined ? {} : { back: buildFace(written.back, `${field}.back`, reader) }),
+  };
+}
+
+function buildFace(written: WrittenFace, field: string, reader: LengthReader): Face {
+  const { file, page, rotate, trimAt } = written;
+  if (trimAt === undefined) return { file, page, rotate };
+  return { file, page, rotate, trimAt: reader.size(trimAt, `${field}.trimAt`, 'position') };
+}
+
+/** The written style and turn as one value; a two-form style that does not say is turned side to side. */
+function workOf(written: WrittenBrief): Work {
+  if (written.work === 'work-and-back' || written.work === 'perfecting') {
+    return { style: written.work, turn: written.turn ?? 'side-to-side' };
+  }
+  return { style: written.work };
+}
+
+/** The sheet's size with the wanted edge across the feed. */
+function leadFirst(size: Brief['sheet']['size'], lead: WrittenBrief['lead']): Brief['sheet']['size'] {
+  const [across, along] = size;
+  const asWished =
+    lead === 'as-given' ||
+    (lead === 'short') === points(across) <= points(along) ||
+    points(across) === points(along);
+  return asWished ? size : [along, across];
+}
+
+/** Room for two whole bleeds between neighbours. */
+function usualGutter(pieces: readonly Piece[]): Brief['gutter'] {
+  const widest = pieces.map((p) => p.bleed).reduce((a, b) => (points(a) >= points(b) ? a : b));
+  return lengthOf(widest.amount * 2, widest.unit);
+}
+
+/** What is right field by field but wrong together. */
+function contradictions(written: WrittenBrief, brief: Brief): readonly FieldFault[] {
+  const faults: FieldFault[] = [];
+  const turn = turnOf(brief.work);
+  if (written.turn !== undefined && written.turn !== turn) {
+    faults.push({
+      field: 'turn',
+      says: turn === undefined ? 'simplex is not turned' : `${brief.work.style} is always turned ${turn}`,
+    });
+  }
+  if (hasOneForm(brief.work) && turn !== undefined) {
+    faults.push(...oneFormFaults(brief, registerDirection(turn)));
+  }
+  const names = brief.pieces.map((p) => p.name);
+  names.forEach((name, i) => {
+    if (names.indexOf(name) < i)
+      faults.push({ field: `pieces[${i}].name`, says: `"${name}" is the name of another piece` });
+  });
+  return faults;
+}
+
+function oneFormFaults(brief: Brief, direction: 'across' | 'along'): readonly FieldFault[] {
+  const faults: FieldFault[] = [];
+  const { style } = brief.work;
+  if (!brief.sheet.sidesAlike) {
+    faults.push({
+      field: 'work',
+      says: `${style} prints one form on both sides, so every piece may come out on either side of the paper, and the two sides of this paper are not alike; take work-and-back`,
+    });
+  }
+  if (brief.centring[direction] !== 'centre') {
+    faults.push({
+      field: `centring.${direction}`,
+      says: `${style} needs equal margins ${direction} the feed, so the block must lie in the centre there`,
+    });
+  }
+  brief.pieces.forEach((piece, i) => {
+    if (piece.back === undefined) {
+      faults.push({
+        field: `pieces[${i}].back`,
+        says: `${style} prints fronts and backs from one form, and "${piece.name}" has no back; take simplex or work-and-back`,
+      });
+    }
+  });
+  return faults;
+}
+
+function fieldFault(issue: z.core.$ZodIssue): FieldFault {
+  const field = issue.path
+    .map((step, i) => (typeof step === 'number' ? `[${step}]` : `${i > 0 ? '.' : ''}${String(step)}`))
+    .join('');
+  if (issue.code === 'unrecognized_keys') {
+    return { field, says: `has no field ${issue.keys.map((k) => `"${k}"`).join(', ')}` };
+  }
+  return { field, says: issue.message };
+}
+
+/** How many complaints are said at once; the rest are counted. */
+const SAID_AT_ONCE = 3;
+
+function complain(faults: readonly FieldFault[]): Fault {
+  const said = faults
+    .slice(0, SAID_AT_ONCE)
+    .map((f) => `${f.field === '' ? 'the brief' : f.field}: ${f.says}`);
+  const more = faults.length - said.length;
+  return {
+    code: 'brief-invalid',
+    message: `The brief cannot be used. ${said.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`,
+    remedy: `Correct ${faults.length === 1 ? 'this field' : 'these fields'} in the brief and try again.`,
+    ...(faults[0] === undefined ? {} : { where: faults[0].field }),
+  };
+}
