@@ -1,0 +1,158 @@
+// What is wrong with an arrangement, in words and by position: live on the bench, and once more before sending.
+import { around, holds, overlap, wholeOf } from '../geometry/rect.ts';
+import { registerEdges } from '../geometry/register.ts';
+import { type SheetEdges, usableArea } from '../geometry/sheet.ts';
+import type { Rect, Size } from '../geometry/space.ts';
+import { same, TOLERANCE } from '../geometry/tolerance.ts';
+import { hasOneForm, turnOf, type Work } from '../geometry/work.ts';
+import type { Unit } from '../units/length.ts';
+import { showLength } from '../units/show.ts';
+import { bleedAreas } from './bleeds.ts';
+import { type Design, designNamed } from './forms.ts';
+import { coincide, partnerOf } from './partner.ts';
+import type { Position } from './position.ts';
+
+/** What can be wrong. All but `bleed-clipped` and `margins-unequal` spoil the sheet. */
+export type LayoutFault =
+  | 'off-sheet'
+  | 'trim-unprintable'
+  | 'bleed-unprintable'
+  | 'overlap'
+  | 'bleed-clipped'
+  | 'no-partner'
+  | 'margins-unequal';
+
+/** One thing that is wrong, and the positions it concerns, counted from 0. */
+export interface LayoutFinding {
+  readonly kind: LayoutFault;
+  readonly positions: readonly number[];
+  readonly message: string;
+}
+
+export interface LaidSheet {
+  readonly size: Size;
+  readonly unprintable: SheetEdges;
+  readonly work: Work;
+}
+
+/** Everything that is wrong with the arrangement, in the order of its positions. Lengths are said in `unit`. */
+export function checkArrangement(
+  arrangement: readonly Position[],
+  designs: readonly Design[],
+  sheet: LaidSheet,
+  unit: Unit,
+): readonly LayoutFinding[] {
+  return [
+    ...arrangement.flatMap((_p, i) => checkPlace(arrangement, i, designs, sheet)),
+    ...checkOverlaps(arrangement),
+    ...checkBleeds(arrangement, designs, unit),
+    ...(hasOneForm(sheet.work) ? checkMirror(arrangement, designs, sheet, unit) : []),
+  ];
+}
+
+function checkPlace(
+  arrangement: readonly Position[],
+  index: number,
+  designs: readonly Design[],
+  sheet: LaidSheet,
+): readonly LayoutFinding[] {
+  const position = arrangement[index];
+  if (position === undefined) return [];
+  const say = (kind: LayoutFault, what: string): LayoutFinding[] => [
+    { kind, positions: [index], message: `${nameOf(position, index)} ${what}` },
+  ];
+  if (!holds(wholeOf(sheet.size), position.trim)) return say('off-sheet', 'runs off the sheet.');
+  const turn = turnOf(sheet.work);
+  const usable = usableArea(sheet.size, sheet.unprintable, turn);
+  const sides = turn === undefined ? '' : ', on one side of the sheet or the other';
+  if (usable === undefined || !holds(usable, position.trim)) {
+    return say('trim-unprintable', `lies partly where the printer cannot print${sides}.`);
+  }
+  const bleed = bleedAreas([{ trim: position.trim, bleed: designNamed(designs, position.piece).bleed }])[0];
+  if (bleed !== undefined && !holds(usable, bleed)) {
+    return say('bleed-unprintable', `has bleed where the printer cannot print${sides}.`);
+  }
+  return [];
+}
+
+function checkOverlaps(arrangement: readonly Position[]): readonly LayoutFinding[] {
+  return arrangement.flatMap((a, i) =>
+    arrangement.flatMap((b, j) =>
+      j > i && overlap(a.trim, b.trim)
+        ? [
+            {
+              kind: 'overlap' as const,
+              positions: [i, j],
+              message: `${nameOf(a, i)} lies over ${nameOf(b, j)}.`,
+            },
+          ]
+        : [],
+    ),
+  );
+}
+
+function checkBleeds(
+  arrangement: readonly Position[],
+  designs: readonly Design[],
+  unit: Unit,
+): readonly LayoutFinding[] {
+  const bleeding = arrangement.map((p) => ({ trim: p.trim, bleed: designNamed(designs, p.piece).bleed }));
+  const areas = bleedAreas(bleeding);
+  return arrangement.flatMap((position, i) => {
+    const [one, area] = [bleeding[i], areas[i]];
+    if (one === undefined || area === undefined) return [];
+    const least = leastReach(one.trim, area);
+    if (least >= one.bleed - TOLERANCE) return [];
+    const message = `${nameOf(position, i)} keeps ${showLength(least, unit)} of its ${showLength(one.bleed, unit)} bleed, because its neighbour is too near.`;
+    return [{ kind: 'bleed-clipped' as const, positions: [i], message }];
+  });
+}
+
+function leastReach(trim: Rect, area: Rect): number {
+  return Math.min(
+    trim.x - area.x,
+    trim.y - area.y,
+    area.x + area.w - trim.x - trim.w,
+    area.y + area.h - trim.y - trim.h,
+  );
+}
+
+/** One form serves both passes only if it falls on itself when the sheet is turned. */
+function checkMirror(
+  arrangement: readonly Position[],
+  designs: readonly Design[],
+  sheet: LaidSheet,
+  unit: Unit,
+): readonly LayoutFinding[] {
+  const turn = turnOf(sheet.work);
+  if (turn === undefined) return [];
+  const lonely = arrangement.flatMap((position, i) => {
+    const partner = partnerOf(position, designNamed(designs, position.piece).turned, turn, sheet.size);
+    if (arrangement.some((other) => coincide(other, partner))) return [];
+    const message = `${nameOf(position, i)} has no ${partner.face} behind it when the sheet is turned ${turn}.`;
+    return [{ kind: 'no-partner' as const, positions: [i], message }];
+  });
+  return [...lonely, ...checkMargins(arrangement, sheet, turn, unit)];
+}
+
+function checkMargins(
+  arrangement: readonly Position[],
+  sheet: LaidSheet,
+  turn: 'side-to-side' | 'end-to-end',
+  unit: Unit,
+): readonly LayoutFinding[] {
+  const block = around(arrangement.map((p) => p.trim));
+  if (block === undefined) return [];
+  const [first, second] = registerEdges(turn);
+  const margins =
+    turn === 'side-to-side'
+      ? ([block.x, sheet.size.w - block.x - block.w] as const)
+      : ([sheet.size.h - block.y - block.h, block.y] as const);
+  if (same(margins[0], margins[1])) return [];
+  const message = `The ${first} margin is ${showLength(margins[0], unit)} and the ${second} margin ${showLength(margins[1], unit)}; they register the second pass and must be equal.`;
+  return [{ kind: 'margins-unequal', positions: [], message }];
+}
+
+function nameOf(position: Position, index: number): string {
+  return `Position ${index + 1} ("${position.piece}", ${position.face})`;
+}

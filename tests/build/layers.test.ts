@@ -1,0 +1,95 @@
+// The layers of the house are kept: the tree holds no violation, and one planted for each rule is caught.
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { cruise, type ICruiseResult } from 'dependency-cruiser';
+import { afterAll, describe, expect, it } from 'vitest';
+import { LAYER_RULES } from '../../build/layers.ts';
+
+const HOUSE = ['shared', 'electron', 'renderer'];
+
+async function inspect(baseDir: string, folders: readonly string[]): Promise<ICruiseResult> {
+  const { output } = await cruise([...folders], {
+    baseDir,
+    validate: true,
+    ruleSet: { forbidden: LAYER_RULES },
+    tsPreCompilationDeps: true,
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: '\\.(md|css|html)$' },
+    enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.mjs', '.js', '.json'] },
+  });
+  if (typeof output === 'string') throw new Error(output);
+  return output;
+}
+
+const broken = (result: ICruiseResult) =>
+  [...new Set(result.summary.violations.map((v) => v.rule.name))].sort();
+
+describe('the layers', () => {
+  it('are kept by every file of the house', async () => {
+    const result = await inspect(join(import.meta.dirname, '../..'), HOUSE);
+    expect(result.summary.totalCruised).toBeGreaterThan(40);
+    expect(result.summary.violations.map((v) => `${v.rule.name}: ${v.from} -> ${v.to}`)).toEqual([]);
+  });
+
+  const planted: string[] = [];
+  afterAll(() => {
+    for (const folder of planted) rmSync(folder, { recursive: true });
+  });
+
+  /** A small house of these files, thrown away after the tests. */
+  function plant(files: Readonly<Record<string, string>>): string {
+    const folder = mkdtempSync(join(tmpdir(), 'turnlay-layers-'));
+    planted.push(folder);
+    for (const [name, text] of Object.entries(files)) {
+      mkdirSync(dirname(join(folder, name)), { recursive: true });
+      writeFileSync(join(folder, name), text);
+    }
+    return folder;
+  }
+
+  const other = 'export const other = 1;\n';
+  const otherType = 'export interface Other { readonly n: number }\n';
+  const use = (from: string) => `import { other } from '${from}';\nexport const used = other;\n`;
+
+  it.each([
+    [
+      'shared-geometry-imports',
+      { 'shared/geometry/a.ts': use('../layout/b.ts'), 'shared/layout/b.ts': other },
+    ],
+    ['shared-units-imports', { 'shared/units/a.ts': use('../geometry/b.ts'), 'shared/geometry/b.ts': other }],
+    ['shared-fault-imports', { 'shared/fault/a.ts': use('../units/b.ts'), 'shared/units/b.ts': other }],
+    ['shared-layout-imports', { 'shared/layout/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
+    ['shared-marks-imports', { 'shared/marks/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
+    ['shared-proof-imports', { 'shared/proof/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
+    ['shared-job-imports', { 'shared/job/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
+    ['shared-pdf-imports', { 'shared/pdf/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
+    [
+      'shared-job-imports',
+      {
+        'shared/job/a.ts': "import type { Other } from '../pdf/b.ts';\nexport const n = (o: Other) => o.n;\n",
+        'shared/pdf/b.ts': otherType,
+      },
+    ],
+    [
+      'shared-geometry-libraries',
+      { 'shared/geometry/a.ts': "import { readFile } from 'node:fs';\nexport const r = readFile;\n" },
+    ],
+    ['shared-job-libraries', { 'shared/job/a.ts': "import React from 'react';\nexport const r = React;\n" }],
+    ['shared-layout-libraries', { 'shared/layout/a.ts': "import { z } from 'zod';\nexport const r = z;\n" }],
+    ['shared-pdf-libraries', { 'shared/pdf/a.ts': use('../../electron/b.ts'), 'electron/b.ts': other }],
+    ['shared-parts-known', { 'shared/attic/a.ts': use('../geometry/b.ts'), 'shared/geometry/b.ts': other }],
+    ['window-and-host-apart', { 'renderer/a.ts': use('../electron/b.ts'), 'electron/b.ts': other }],
+    ['host-and-window-apart', { 'electron/a.ts': use('../renderer/b.ts'), 'renderer/b.ts': other }],
+    ['nothing-ships-tests', { 'electron/a.ts': use('../tests/b.ts'), 'tests/b.ts': other }],
+    [
+      'no-circles',
+      { 'electron/a.ts': use('./b.ts'), 'electron/b.ts': `${use('./a.ts')}export { used as other };\n` },
+    ],
+    ['no-dead-files', { 'electron/a.ts': other }],
+  ])('catch a violation of %s', async (rule, files) => {
+    const folder = plant(files);
+    const folders = [...new Set(Object.keys(files).map((name) => name.split('/')[0] ?? ''))];
+    expect(broken(await inspect(folder, folders))).toContain(rule);
+  });
+});
