@@ -1,0 +1,28 @@
+// The one store of the window: the job with its history, and how it is looked at.
+import { useStore } from 'zustand';
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Job } from '../../shared/job/job.ts';
+import { type JobState, jobState, shownJob } from './jobState.ts';
+import { type ViewState, viewState } from './viewState.ts';
+
+export type AppState = JobState & ViewState;
+
+/** A store of its own, for a window or a test. */
+export function createAppStore(): StoreApi<AppState> {
+  return createStore<AppState>()((...api) => ({ ...jobState(...api), ...viewState(...api) }));
+}
+
+/** The store of this window. */
+export const app: StoreApi<AppState> = createAppStore();
+
+/** What a component takes from the store; it is drawn again when that changes. */
+export function useApp<T>(take: (state: AppState) => T): T {
+  return useStore(app, take);
+}
+
+/** The job as it is shown. Only for what is drawn while a job is open; throws where none is. */
+export function useJob(): Job {
+  const job = useApp(shownJob);
+  if (job === undefined) throw new Error('No job is open, yet something that shows one is drawn');
+  return job;
+}

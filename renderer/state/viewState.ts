@@ -1,0 +1,38 @@
+// How the job is looked at: the stage, what is chosen, which side. Never part of its history.
+import type { StateCreator } from 'zustand';
+
+/** The stages of a job, in the order of work. */
+export type Stage = 'art' | 'plan' | 'bench' | 'light-table' | 'run';
+
+export const STAGES: readonly Stage[] = ['art', 'plan', 'bench', 'light-table', 'run'];
+
+export interface ViewState {
+  readonly stage: Stage;
+  /** The chosen positions of the arrangement, counted from 0. */
+  readonly selection: readonly number[];
+  /** The position that is in hand on the light table or looked at in the proof. */
+  readonly inHand: number | undefined;
+  /** The side of the sheet that lies up. */
+  readonly side: 1 | 2;
+  /** Screen pixels for each pt of the sheet; none while the whole sheet is fitted into the window. */
+  readonly zoom: number | undefined;
+
+  readonly goTo: (stage: Stage) => void;
+  readonly select: (positions: readonly number[]) => void;
+  readonly takeInHand: (position: number | undefined) => void;
+  readonly showSide: (side: 1 | 2) => void;
+  readonly zoomTo: (zoom: number | undefined) => void;
+}
+
+export const viewState: StateCreator<ViewState> = (set) => ({
+  stage: 'art',
+  selection: [],
+  inHand: undefined,
+  side: 1,
+  zoom: undefined,
+  goTo: (stage) => set({ stage }),
+  select: (positions) => set({ selection: [...new Set(positions)].sort((a, b) => a - b) }),
+  takeInHand: (inHand) => set({ inHand }),
+  showSide: (side) => set({ side }),
+  zoomTo: (zoom) => set({ zoom }),
+});
