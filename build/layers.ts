@@ -3,6 +3,7 @@ import type { IForbiddenRuleType } from 'dependency-cruiser';
 
 /** The pure libraries that shared/ may use, by part. */
 const PURE_LIBRARIES: Readonly<Record<string, readonly string[]>> = {
+  contract: ['zod'],
   job: ['zod'],
   pdf: ['@cantoo/pdf-lib', '@cantoo/fontkit'],
 };
@@ -17,6 +18,8 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   proof: ['fault', 'geometry', 'units', 'layout'],
   job: ['fault', 'geometry', 'units', 'layout'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],
+  contract: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf'],
+  bench: ['fault', 'geometry', 'units', 'layout', 'job'],
 };
 
 function partRules(part: string, allowed: readonly string[]): IForbiddenRuleType[] {

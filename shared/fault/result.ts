@@ -29,11 +29,16 @@ export type FaultCode =
   | 'file-missing'
   | 'file-unreadable'
   | 'file-exists'
+  | 'file-changed'
   | 'folder-missing'
   | 'folder-read-only'
   | 'disk-full'
   | 'name-unusable'
   | 'write-failed'
+  | 'send-cancelled'
+  // window and host
+  | 'handle-unknown'
+  | 'browsing-off'
   // proof
   | 'sheet-missing'
   | 'sheet-unreadable'

@@ -1,0 +1,29 @@
+// The shell around the window: what it is told at the start, and what it is shown of the window.
+import type { ActionName } from './actions.ts';
+import type { FileEntry } from './handles.ts';
+import type { Kept, Recent } from './openJob.ts';
+import type { Settings } from './settings.ts';
+
+/** What the window needs to begin. */
+export interface Beginning {
+  readonly version: string;
+  readonly shell: 'desktop' | 'browser';
+  readonly machine: 'mac' | 'windows' | 'linux';
+  readonly settings: Settings;
+  readonly recents: readonly Recent[];
+  /** Jobs left behind by a crash. */
+  readonly kept: readonly Kept[];
+  /** Jobs that the person asked to open before the window was there. */
+  readonly asked: readonly FileEntry[];
+}
+
+/** What the window shows, so that the title bar and the native menu can say it too. */
+export interface Shown {
+  /** The title of the job; empty where none is open. */
+  readonly title: string;
+  readonly unsaved: boolean;
+  /** Actions that cannot be done now. */
+  readonly off: readonly ActionName[];
+  /** Actions that are called otherwise now: `Undo Move piece`. */
+  readonly labels: Readonly<Partial<Record<ActionName, string>>>;
+}
