@@ -1,0 +1,124 @@
+// All the marks of one form, each in free room of the margins, and in words what found none.
+import { around, grow } from '../geometry/rect.ts';
+import { printableArea, type SheetEdge, type SheetEdges, usableArea } from '../geometry/sheet.ts';
+import type { Rect, Size, Space } from '../geometry/space.ts';
+import { applyToRect, type Transform } from '../geometry/transform.ts';
+import { lookFromBehind, type Turn } from '../geometry/turn.ts';
+import { hasOneForm, turnOf, type Work } from '../geometry/work.ts';
+import type { Form, Placement } from '../layout/placement.ts';
+import { type Cell, cropMarks } from './cropMarks.ts';
+import { leadBars } from './leadBar.ts';
+import { boundsOf, carryMark, type Mark, type Measure, type Stamp } from './mark.ts';
+import { registerNotices } from './notices.ts';
+import { registerTargets } from './registerTargets.ts';
+import { CLEAR, marginsAround, type Place, placeFirst } from './room.ts';
+import { drawRuler } from './ruler.ts';
+import { oneLine, SHORTER_TITLES, type SlugFacts, shorten, slugs, turnWords } from './slug.ts';
+
+export interface MarksInput {
+  readonly sheet: Size;
+  readonly unprintable: SheetEdges;
+  readonly work: Work;
+  /** All forms of the job, so that both sides get the same crop marks and targets. */
+  readonly forms: readonly Form[];
+  /** The form to be marked: one of them. */
+  readonly form: Form;
+  readonly slug: SlugFacts;
+  readonly measure: Measure;
+}
+
+export interface Marks {
+  /** In the order they are printed, in the frame of the form's side. */
+  readonly marks: readonly Mark[];
+  /** What was left out for want of room, and what to do about it. */
+  readonly notices: readonly string[];
+}
+
+/**
+ * The marks of one form.
+ *
+ * Crop marks and register targets are worked out once for the sheet, from the places of both sides and within what is
+ * printable on both, and looked at from behind for side 2: so they coincide when the sheet is held to the light. The
+ * lead-edge bar, the ruler and the slug are set for each form. Nothing touches a bleed, nothing leaves the printable
+ * area; what finds no room is left out and said.
+ */
+export function marksOf(input: MarksInput): Marks {
+  const { sheet, unprintable, work, forms, form, measure } = input;
+  const turn = turnOf(work);
+  const both = usableArea(sheet, unprintable, turn);
+  const cells = forms.flatMap((f) => f.placements.map((p) => cellOnSide1(p, f, turn, sheet)));
+  const block = around(cells.map((c) => c.bleed));
+  if (both === undefined || block === undefined) return { marks: [], notices: [] };
+
+  const crops = cropMarks(cells, both);
+  const targets = registerTargets(
+    sheet,
+    marginsAround(both, block),
+    keepClear([...cells.map((c) => c.bleed), ...crops.marks.map(boundsOf)]),
+    hasOneForm(work) ? turn : undefined,
+  );
+  const view = viewOf(form, turn, sheet);
+  const register = [...crops.marks, ...targets.marks].map((m) => carryMark(m, view));
+
+  const taken = keepClear([...cells.map((c) => applyToRect(view, c.bleed)), ...register.map(boundsOf)]);
+  const margins = marginsAround(printableArea(sheet, unprintable), applyToRect(view, block));
+  const marks: Mark[] = [...register];
+  const place = (stamps: readonly Stamp[], places: readonly Place[]): boolean => {
+    const placed = placeFirst(stamps, places, taken);
+    marks.push(...(placed ?? []));
+    taken.push(...keepClear((placed ?? []).map(boundsOf)));
+    return placed !== undefined;
+  };
+
+  const notices = form.number === 1 ? registerNotices(crops, targets) : [];
+  if (!place(leadBars(form, measure), [{ margin: margins.lead, head: 0, wish: { x: 0.5, y: 1 } }])) {
+    notices.push('No room for the lead-edge bar: mark the lead edge of the pile by hand.');
+  }
+  if (!place([drawRuler(measure)], outerPlaces(margins, 1))) {
+    notices.push('No room for the ruler: check the size of the print by measuring between crop marks.');
+  }
+  const title = oneLine(input.slug.job);
+  const setSlug = (words: string) =>
+    place(
+      slugs(words, input.slug, form, forms.length, turnWords(work, form, sheet), measure),
+      outerPlaces(margins, 0),
+    );
+  if (!setSlug(title)) {
+    const shorter = SHORTER_TITLES.map((length) => shorten(title, length)).find(
+      (words) => words !== title && setSlug(words),
+    );
+    notices.push(
+      shorter === undefined
+        ? 'No room for the slug: write job, form and side on the pile by hand.'
+        : `No room for the whole title in the slug: it says "${shorter}".`,
+    );
+  }
+  return { marks, notices };
+}
+
+/** A place as it lies on side 1, whichever side prints it. */
+function cellOnSide1(placement: Placement, form: Form, turn: Turn | undefined, sheet: Size): Cell {
+  const back = viewOf(form, turn, sheet);
+  return { trim: applyToRect(back, placement.trim), bleed: applyToRect(back, placement.bleed) };
+}
+
+/** Side 1 as it looks from the side of this form, and back again: the way there and the way back are one. */
+function viewOf(form: Form, turn: Turn | undefined, sheet: Size): Transform<Space, Space> {
+  if (form.number === 1) return { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+  if (turn === undefined) throw new Error('A second form needs a sheet that is turned');
+  return lookFromBehind(turn, sheet) as Transform<Space, Space>;
+}
+
+/** Where ruler and slug may go: the tail first, then the lead, then the sides, read from the right. */
+function outerPlaces(margins: Readonly<Record<SheetEdge, Rect>>, end: 0 | 1): readonly Place[] {
+  return [
+    { margin: margins.tail, head: 0, wish: { x: end, y: 0 } },
+    { margin: margins.lead, head: 0, wish: { x: end, y: 1 } },
+    { margin: margins.left, head: 90, wish: { x: 0, y: end } },
+    { margin: margins.right, head: 90, wish: { x: 1, y: end } },
+  ];
+}
+
+function keepClear(rects: readonly Rect[]): Rect[] {
+  return rects.map((r) => grow(r, CLEAR));
+}

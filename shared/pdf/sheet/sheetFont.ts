@@ -1,0 +1,60 @@
+// The type face of the marks: how long its lines are, and what stands for characters that it lacks.
+import * as fontkit from '@cantoo/fontkit';
+import type { Measure } from '../../marks/mark.ts';
+import { runsOf } from './readingOrder.ts';
+
+/** Stands for every character that the face lacks: a white square. */
+const BOX = '□';
+
+/** Words made ready for setting. */
+export interface SettableWords {
+  /** To be set one after the other from left to right. */
+  readonly runs: readonly string[];
+  /** Characters that the face lacks; a box stands for each. */
+  readonly lacking: readonly string[];
+}
+
+/** A TrueType face that the marks are set in. */
+export interface SheetFont {
+  /** The whole font file, from which the glyphs used are embedded. */
+  readonly bytes: Uint8Array;
+  readonly measure: Measure;
+  readonly settable: (words: string) => SettableWords;
+}
+
+/**
+ * Opens a font file that the host has read.
+ *
+ * @throws when the bytes are not one TrueType or OpenType face with a white square: the face comes with the program.
+ */
+export function openSheetFont(bytes: Uint8Array): SheetFont {
+  const font = fontkit.create(bytes);
+  if (font === null || !('glyphForCodePoint' in font))
+    throw new Error('The face of the marks is not one font');
+  const has = (character: string) => font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0);
+  if (!has(BOX)) throw new Error('The face of the marks has no box for characters that it lacks');
+
+  const settable = (words: string): SettableWords => {
+    const lacking = new Set<string>();
+    const set = Array.from(words, (character) => {
+      if (has(character)) return character;
+      if (/\p{Default_Ignorable_Code_Point}/u.test(character)) return '';
+      lacking.add(character);
+      return BOX;
+    });
+    const runs = runsOf(set.join('')).flatMap((run) => {
+      // Figures of a right-to-left script would be laid out backwards as one run, but not one by one.
+      const backwards = run.read === 'left-to-right' && font.layout(run.words).direction === 'rtl';
+      return backwards ? [...run.words] : [run.words];
+    });
+    return { runs, lacking: [...lacking] };
+  };
+  const lengthOf = (run: string) =>
+    font.layout(run).glyphs.reduce((length, glyph) => length + glyph.advanceWidth, 0);
+  return {
+    bytes,
+    settable,
+    measure: (words) =>
+      settable(words).runs.reduce((length, run) => length + lengthOf(run), 0) / font.unitsPerEm,
+  };
+}
