@@ -1,0 +1,38 @@
+// How the window is built: one page and its scripts, with what pdf.js fetches beside them.
+import { cpSync } from 'node:fs';
+import { join } from 'node:path';
+import react from '@vitejs/plugin-react';
+import { defineConfig, type Plugin } from 'vite';
+
+const house = join(import.meta.dirname, '..');
+
+export default defineConfig({
+  root: join(house, 'renderer'),
+  base: '/',
+  publicDir: false,
+  plugins: [react(), pdfJsFiles()],
+  build: {
+    outDir: join(house, 'dist/renderer'),
+    emptyOutDir: true,
+    target: 'es2023',
+    // The policy of the page allows no script within it and no data: URLs but for pictures and fonts.
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 4000,
+  },
+  worker: { format: 'es' },
+});
+
+/** Lays the character maps, fonts, colour profiles and decoders of pdf.js under /pdfjs/. */
+function pdfJsFiles(): Plugin {
+  return {
+    name: 'pdfjs-files',
+    writeBundle(options) {
+      for (const folder of ['cmaps', 'standard_fonts', 'wasm', 'iccs']) {
+        cpSync(join(house, 'node_modules/pdfjs-dist', folder), join(options.dir ?? '', 'pdfjs', folder), {
+          recursive: true,
+        });
+      }
+    },
+  };
+}
