@@ -1,0 +1,148 @@
+// Whether two pictures show the same: a band of tolerance around each, as wide as a renderer lets an edge wander.
+import type { Picture } from './picture.ts';
+
+/** A part of a picture in pixels from its upper left; `right` and `bottom` are the first that are not part of it. */
+export interface Area {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Levels of 255 that are rounding and nothing more. A tint of 1 % on white is 2.55 levels. */
+export const ROUNDING = 2;
+
+/** How much of the contrast around a pixel an edge may add to it where it falls between two pixels. */
+const EDGE_SHARE = 0.3;
+
+/** How many pixels off the contrast is looked for. */
+const AROUND = 2;
+
+/** Whether the two pictures are the same, pixel for pixel, in this area. */
+export function equalIn(a: Picture, b: Picture, area: Area): boolean {
+  for (let y = area.top; y < area.bottom; y++) {
+    const end = (y * a.width + area.right) * 3;
+    for (let i = (y * a.width + area.left) * 3; i < end; i++) {
+      if (Math.abs((a.pixels[i] ?? 0) - (b.pixels[i] ?? 0)) > ROUNDING) return false;
+    }
+  }
+  return true;
+}
+
+/**
+ * How many pixels of the area show something in one picture that the other does not show there or right beside;
+ * counting ends at `enough`.
+ *
+ * A pixel of either picture must lie between the darkest and the lightest of the nine around its place in the other,
+ * widened by the rounding and a share of the contrast there, in each colour. Both ways round, so that neither what
+ * was added nor what was left out goes unseen; and by contrast, so that the lightest tint is held to its own measure.
+ */
+export function countStrangers(a: Picture, b: Picture, area: Area, enough: number): number {
+  let strangers = 0;
+  for (let y = area.top; y < area.bottom; y++) {
+    for (let x = area.left; x < area.right; x++) {
+      if (isStranger(a, b, x, y) && ++strangers >= enough) return strangers;
+    }
+  }
+  return strangers;
+}
+
+function isStranger(a: Picture, b: Picture, x: number, y: number): boolean {
+  const i = (y * a.width + x) * 3;
+  for (let c = 0; c < 3; c++) {
+    const inA = a.pixels[i + c] ?? 0;
+    const inB = b.pixels[i + c] ?? 0;
+    if (Math.abs(inA - inB) <= ROUNDING) continue;
+    if (outsideBand(inA, b, x, y, c) || outsideBand(inB, a, x, y, c)) return true;
+  }
+  return false;
+}
+
+function outsideBand(value: number, other: Picture, x: number, y: number, colour: number): boolean {
+  let [darkest, lightest, lowest, highest] = [255, 0, 255, 0];
+  for (let dy = -AROUND; dy <= AROUND; dy++) {
+    if (y + dy < 0 || y + dy >= other.height) continue;
+    for (let dx = -AROUND; dx <= AROUND; dx++) {
+      if (x + dx < 0 || x + dx >= other.width) continue;
+      const near = other.pixels[((y + dy) * other.width + x + dx) * 3 + colour] ?? 0;
+      if (near < lowest) lowest = near;
+      if (near > highest) highest = near;
+      if (dx * dx > 1 || dy * dy > 1) continue;
+      if (near < darkest) darkest = near;
+      if (near > lightest) lightest = near;
+    }
+  }
+  const slack = ROUNDING + EDGE_SHARE * (highest - lowest);
+  return value < darkest - slack || value > lightest + slack;
+}
+
+/** The picture with every pixel mixed with its eight neighbours (1 2 1 both ways), so that thin lines meet halfway. */
+export function soften(picture: Picture): Picture {
+  const { width, height } = picture;
+  const across = mix(picture.pixels, width, height, 3, width);
+  return { width, height, pixels: mix(across, width, height, width * 3, height) };
+}
+
+/** Mixes along one axis; `stride` leads to the next pixel along it, of which there are `count`. */
+function mix(pixels: Uint8Array, width: number, height: number, stride: number, count: number): Uint8Array {
+  const mixed = new Uint8Array(pixels.length);
+  const alongRows = stride === 3;
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const along = alongRows ? x : y;
+      const before = along > 0 ? stride : 0;
+      const after = along < count - 1 ? stride : 0;
+      for (let i = (y * width + x) * 3, end = i + 3; i < end; i++) {
+        mixed[i] = ((pixels[i - before] ?? 0) + 2 * (pixels[i] ?? 0) + (pixels[i + after] ?? 0) + 2) >> 2;
+      }
+    }
+  }
+  return mixed;
+}
+
+/** Whether the area is all the colour of its first pixel. */
+export function isFlat(picture: Picture, area: Area): boolean {
+  const first = (area.top * picture.width + area.left) * 3;
+  return isAll(
+    picture,
+    area,
+    [0, 1, 2].map((c) => picture.pixels[first + c] ?? 0),
+  );
+}
+
+/** Whether nothing is printed in the area. */
+export function isBlank(picture: Picture, area: Area): boolean {
+  return isAll(picture, area, [255, 255, 255]);
+}
+
+function isAll(picture: Picture, area: Area, colour: readonly number[]): boolean {
+  for (let y = area.top; y < area.bottom; y++) {
+    for (let x = area.left; x < area.right; x++) {
+      const i = (y * picture.width + x) * 3;
+      for (let c = 0; c < 3; c++) {
+        if (Math.abs((picture.pixels[i + c] ?? 0) - (colour[c] ?? 0)) > ROUNDING) return false;
+      }
+    }
+  }
+  return true;
+}
+
+/** How alike two pictures are in an area: their correlation, 1 for the same picture, 0 for nothing in common. */
+export function likeness(a: Picture, b: Picture, area: Area): number {
+  let [n, sumA, sumB, sumAA, sumBB, sumAB] = [0, 0, 0, 0, 0, 0];
+  for (let y = area.top; y < area.bottom; y++) {
+    const end = (y * a.width + area.right) * 3;
+    for (let i = (y * a.width + area.left) * 3; i < end; i++) {
+      const inA = a.pixels[i] ?? 0;
+      const inB = b.pixels[i] ?? 0;
+      n++;
+      sumA += inA;
+      sumB += inB;
+      sumAA += inA * inA;
+      sumBB += inB * inB;
+      sumAB += inA * inB;
+    }
+  }
+  const spread = Math.sqrt((n * sumAA - sumA * sumA) * (n * sumBB - sumB * sumB));
+  return spread > 0 ? (n * sumAB - sumA * sumB) / spread : 0;
+}

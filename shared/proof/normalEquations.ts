@@ -1,0 +1,174 @@
+// One round of a least-squares fit: sums over the pixels, and the step that lessens what is left over.
+import type { Displacement } from './fit.ts';
+import type { Level } from './pyramid.ts';
+
+/** What is fitted of a level, in its own pixels: the middle of the picture and the rows and columns used. */
+export interface Frame {
+  /** Pixels of the full picture in one of this level. */
+  readonly scale: number;
+  readonly middleX: number;
+  readonly middleY: number;
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** A step in pixels of the level, and in how many directions it could be told. */
+export interface Step {
+  readonly by: Displacement;
+  readonly told: 0 | 1 | 2;
+}
+
+/**
+ * Sums over all pixels: `xx`, `xy` and `yy` of products of slopes, each times 1, X, Y, XX, XY, YY; `xe` and `ye` of
+ * slopes times what is left over, each times 1, X, Y. X and Y count from the middle.
+ */
+interface Sums {
+  readonly xx: Float64Array;
+  readonly xy: Float64Array;
+  readonly yy: Float64Array;
+  readonly xe: Float64Array;
+  readonly ye: Float64Array;
+}
+
+/**
+ * The sum of squared slopes (levels per pixel, three channels) from which a direction counts as told. An edge of 8
+ * levels, which is a 3 % tint on white, gives 1,920 when it is 10 pixels long.
+ */
+const LEAST_STRUCTURE = 1_000;
+
+/** The sums for `source`, displaced, against `target`. */
+export function sumUp(target: Level, source: Level, frame: Frame, d: Displacement): Sums {
+  const sums: Sums = {
+    xx: new Float64Array(6),
+    xy: new Float64Array(6),
+    yy: new Float64Array(6),
+    xe: new Float64Array(3),
+    ye: new Float64Array(3),
+  };
+  const { values } = source;
+  const row = source.width * 3;
+  const lastX = source.width - 1;
+  const lastY = source.height - 1;
+  for (let y = frame.top; y < frame.bottom; y++) {
+    for (let x = frame.left; x < frame.right; x++) {
+      const X = x + 0.5 - frame.middleX;
+      const Y = y + 0.5 - frame.middleY;
+      const fromX = x - d.dx / frame.scale - d.xx * X - d.xy * Y;
+      const fromY = y - d.dy / frame.scale - d.yx * X - d.yy * Y;
+      if (fromX < 0 || fromY < 0 || fromX >= lastX || fromY >= lastY) continue;
+      const ix = Math.floor(fromX);
+      const iy = Math.floor(fromY);
+      const fx = fromX - ix;
+      const fy = fromY - iy;
+      const at = iy * row + ix * 3;
+      const to = (y * target.width + x) * 3;
+      let xx = 0;
+      let xy = 0;
+      let yy = 0;
+      let xe = 0;
+      let ye = 0;
+      for (let c = 0; c < 3; c++) {
+        const upperLeft = values[at + c] ?? 0;
+        const upperRight = values[at + c + 3] ?? 0;
+        const lowerLeft = values[at + c + row] ?? 0;
+        const lowerRight = values[at + c + row + 3] ?? 0;
+        const upper = upperLeft + fx * (upperRight - upperLeft);
+        const slopeY = lowerLeft + fx * (lowerRight - lowerLeft) - upper;
+        const slopeX = (1 - fy) * (upperRight - upperLeft) + fy * (lowerRight - lowerLeft);
+        const left = upper + fy * slopeY - (target.values[to + c] ?? 0);
+        xx += slopeX * slopeX;
+        xy += slopeX * slopeY;
+        yy += slopeY * slopeY;
+        xe += slopeX * left;
+        ye += slopeY * left;
+      }
+      if (xx + yy === 0) continue;
+      addMoments(sums.xx, xx, X, Y);
+      addMoments(sums.xy, xy, X, Y);
+      addMoments(sums.yy, yy, X, Y);
+      addMoments(sums.xe, xe, X, Y);
+      addMoments(sums.ye, ye, X, Y);
+    }
+  }
+  return sums;
+}
+
+/** Adds `value` times 1, X, Y, XX, XY, YY, as far as `to` is long (what lies past its end is dropped). */
+function addMoments(to: Float64Array, value: number, X: number, Y: number): void {
+  to[0] = (to[0] ?? 0) + value;
+  to[1] = (to[1] ?? 0) + value * X;
+  to[2] = (to[2] ?? 0) + value * Y;
+  if (to.length === 3) return;
+  to[3] = (to[3] ?? 0) + value * X * X;
+  to[4] = (to[4] ?? 0) + value * X * Y;
+  to[5] = (to[5] ?? 0) + value * Y * Y;
+}
+
+/**
+ * The step of a fit that only moves. Along a direction without structure (across the lines of a pattern of stripes
+ * it has some, along them none) nothing is moved.
+ */
+export function shiftStep(sums: Sums): Step {
+  const [xx = 0] = sums.xx;
+  const [xy = 0] = sums.xy;
+  const [yy = 0] = sums.yy;
+  const [xe = 0] = sums.xe;
+  const [ye = 0] = sums.ye;
+  const half = (xx + yy) / 2;
+  const spread = Math.hypot((xx - yy) / 2, xy);
+  const angle = Math.atan2(2 * xy, xx - yy) / 2;
+  let dx = 0;
+  let dy = 0;
+  let told: 0 | 1 | 2 = 0;
+  for (const [strength, ux, uy] of [
+    [half + spread, Math.cos(angle), Math.sin(angle)],
+    [half - spread, -Math.sin(angle), Math.cos(angle)],
+  ] as const) {
+    if (strength < LEAST_STRUCTURE) continue;
+    const along = (xe * ux + ye * uy) / strength;
+    dx += along * ux;
+    dy += along * uy;
+    told = told === 0 ? 1 : 2;
+  }
+  return { by: { dx, dy, xx: 0, xy: 0, yx: 0, yy: 0 }, told };
+}
+
+/** The step of a fit with all six freedoms. Freedoms without structure are held back by a little damping. */
+export function affineStep(sums: Sums): Step {
+  const block = (m: Float64Array) => {
+    const [one = 0, x = 0, y = 0, xx = 0, xy = 0, yy = 0] = m;
+    return [
+      [one, x, y],
+      [x, xx, xy],
+      [y, xy, yy],
+    ] as const;
+  };
+  const [a, b, d] = [block(sums.xx), block(sums.xy), block(sums.yy)];
+  const matrix = [0, 1, 2, 3, 4, 5].map((r) =>
+    [0, 1, 2, 3, 4, 5].map((c) => {
+      const m = r < 3 && c < 3 ? a : r >= 3 && c >= 3 ? d : b;
+      const value = m[r % 3]?.[c % 3] ?? 0;
+      return r === c ? value * (1 + 1e-6) + 1 : value;
+    }),
+  );
+  const [dx = 0, xx = 0, xy = 0, dy = 0, yx = 0, yy = 0] = solve(matrix, [...sums.xe, ...sums.ye]);
+  return { by: { dx, dy, xx, xy, yx, yy }, told: shiftStep(sums).told };
+}
+
+/** Solves a small symmetric system by elimination; its matrix is positive definite. */
+function solve(matrix: readonly (readonly number[])[], right: readonly number[]): number[] {
+  const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
+  const n = rows.length;
+  for (let pivot = 0; pivot < n; pivot++) {
+    const by = rows[pivot] ?? [];
+    for (let r = 0; r < n; r++) {
+      const row = rows[r];
+      if (r === pivot || row === undefined) continue;
+      const factor = (row[pivot] ?? 0) / (by[pivot] ?? 1);
+      for (let c = pivot; c <= n; c++) row[c] = (row[c] ?? 0) - factor * (by[c] ?? 0);
+    }
+  }
+  return rows.map((row, i) => (row[n] ?? 0) / (row[i] ?? 1));
+}

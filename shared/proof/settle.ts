@@ -1,0 +1,112 @@
+// Trying a supposition: this face, printed about there. The art is photographed there and moved until it meets.
+import type { Head } from '../geometry/head.ts';
+import { intersection } from '../geometry/rect.ts';
+import type { Rect } from '../geometry/space.ts';
+import { applyToRect, chain } from '../geometry/transform.ts';
+import { type Area, countStrangers, equalIn, soften } from './band.ts';
+import { type Displacement, type Freedom, fitPicture, longest } from './fit.ts';
+import { type ArtFace, photographFace } from './gallery.ts';
+import { type Grid, lensOverPiece } from './grid.ts';
+import type { Picture } from './picture.ts';
+import type { Lens } from './sight.ts';
+
+/** What was found at a position, in the hand: the face to be read, upright. */
+export interface Found {
+  readonly picture: Picture;
+  /** The same softened, made when it is first needed. */
+  readonly softened: () => Picture;
+  readonly grid: Grid;
+  /** How the picture lay on the sheet: it was turned counter-clockwise by this much to be upright. */
+  readonly lie: Head;
+  /** The trim and as much bleed as has to be seen, in pt from the middle of the trim. */
+  readonly printed: Rect<'piece'>;
+}
+
+/** How a supposition turned out. */
+export interface Settled {
+  /** Where the face is printed, if it is this face. */
+  readonly placed: Lens;
+  /** The art, photographed there. */
+  readonly picture: Picture;
+  /** What can be compared: the trim, as far as the art reaches when it is printed there. */
+  readonly area: Area;
+  /** Whether the two show the same. */
+  readonly agrees: boolean;
+}
+
+/**
+ * Pictures with fewer strange pixels than this show the same. At 150 to the inch they are 0.2 square millimetres: a 3
+ * that became an 8 in type of 6 pt has more, and what is left between two renderings of one art has less.
+ */
+export const FEWEST_STRANGERS = 8;
+
+const ROUNDS = 4;
+/** Moving less than this many pixels does not change the picture. */
+const AT_REST = 0.03;
+/** The least share of the trim that must be there to be compared. */
+const LEAST_IN_VIEW = 0.4;
+
+/** Photographs the face where it is supposed to be and moves it until it lies on what was found, as far as it does. */
+export function settle(found: Found, face: ArtFace, supposed: Lens, freedom: Freedom): Settled {
+  let placed = supposed;
+  for (let round = 1; ; round++) {
+    const picture = photographFace(face, placed, found.grid, found.lie);
+    const area = areaInView(found, placed);
+    const settled = { placed, picture, area, agrees: false };
+    if (!enoughInView(found.grid, area)) return settled;
+    if (equalIn(found.picture, picture, area)) return { ...settled, agrees: true };
+    const { displacement, told } = fitPicture(found.picture, picture, area, freedom);
+    if (round === ROUNDS || told === 0 || longest(displacement, found.picture.width / 2) < AT_REST) {
+      return { ...settled, agrees: agree(found, picture, area) };
+    }
+    placed = chain(placed, lensOf(displacement, found.grid));
+  }
+}
+
+/** Whether what was found agrees with a picture of the art, edges that wander by a pixel forgiven. */
+export function agree(found: Found, picture: Picture, area: Area): boolean {
+  return countStrangers(found.softened(), soften(picture), area, FEWEST_STRANGERS) < FEWEST_STRANGERS;
+}
+
+/** The pixels of the trim that show art when it is printed at `placed`, without the outermost. */
+export function areaInView(found: Found, placed: Lens): Area {
+  const { grid } = found;
+  const whole: Rect = { x: grid.margin, y: grid.margin, w: grid.width, h: grid.height };
+  const art: Rect = applyToRect(chain(placed, lensOverPiece(grid)), found.printed);
+  const seen = intersection(whole, art) ?? { x: 0, y: 0, w: 0, h: 0 };
+  return {
+    left: Math.ceil(seen.x - 1e-6) + 1,
+    top: Math.ceil(seen.y - 1e-6) + 1,
+    right: Math.floor(seen.x + seen.w + 1e-6) - 1,
+    bottom: Math.floor(seen.y + seen.h + 1e-6) - 1,
+  };
+}
+
+/** The pixels of the trim and of as much bleed as has to be seen. */
+export function areaOfPrint({ grid, printed }: Found): Area {
+  const { x, y, w, h } = applyToRect(lensOverPiece(grid), printed);
+  return {
+    left: Math.ceil(x - 1e-6),
+    top: Math.ceil(y - 1e-6),
+    right: Math.floor(x + w + 1e-6),
+    bottom: Math.floor(y + h + 1e-6),
+  };
+}
+
+function enoughInView(grid: Grid, area: Area): boolean {
+  const width = Math.max(0, area.right - area.left);
+  const height = Math.max(0, area.bottom - area.top);
+  return width * height > LEAST_IN_VIEW * Math.max(1, (grid.width - 2) * (grid.height - 2));
+}
+
+/** A displacement in pixels, y down, as one in pt, y up. */
+function lensOf(d: Displacement, grid: Grid): Lens {
+  return {
+    a: 1 + d.xx,
+    b: (-d.yx * grid.across) / grid.up,
+    c: (-d.xy * grid.up) / grid.across,
+    d: 1 + d.yy,
+    e: d.dx / grid.across,
+    f: -d.dy / grid.up,
+  };
+}
