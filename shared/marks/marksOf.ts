@@ -37,8 +37,8 @@ export interface Marks {
 /**
  * The marks of one form.
  *
- * Crop marks and register targets are worked out once for the sheet, from the places of both sides and within what is
- * printable on both, and looked at from behind for side 2: so they coincide when the sheet is held to the light. The
+ * Crop marks and register targets are worked out once for the sheet, from the places on both its sides and within what
+ * is printable on both, and looked at from behind for side 2: so they coincide when the sheet is held to the light. The
  * lead-edge bar, the ruler and the slug are set for each form. Nothing touches a bleed, nothing leaves the printable
  * area; what finds no room is left out and said.
  */
@@ -46,7 +46,7 @@ export function marksOf(input: MarksInput): Marks {
   const { sheet, unprintable, work, forms, form, measure } = input;
   const turn = turnOf(work);
   const both = usableArea(sheet, unprintable, turn);
-  const cells = forms.flatMap((f) => f.placements.map((p) => cellOnSide1(p, f, turn, sheet)));
+  const cells = forms.flatMap((f) => f.placements.flatMap((p) => cellsOnSide1(p, f, turn, sheet)));
   const block = around(cells.map((c) => c.bleed));
   if (both === undefined || block === undefined) return { marks: [], notices: [] };
 
@@ -57,7 +57,7 @@ export function marksOf(input: MarksInput): Marks {
     keepClear([...cells.map((c) => c.bleed), ...crops.marks.map(boundsOf)]),
     hasOneForm(work) ? turn : undefined,
   );
-  const view = viewOf(form, turn, sheet);
+  const view = viewOf(form.number, turn, sheet);
   const register = [...crops.marks, ...targets.marks].map((m) => carryMark(m, view));
 
   const taken = keepClear([...cells.map((c) => applyToRect(view, c.bleed)), ...register.map(boundsOf)]);
@@ -80,7 +80,7 @@ export function marksOf(input: MarksInput): Marks {
   const title = oneLine(input.slug.job);
   const setSlug = (words: string) =>
     place(
-      slugs(words, input.slug, form, forms.length, turnWords(work, form, sheet), measure),
+      slugs({ ...input.slug, job: words }, form, forms.length, turnWords(work, form, sheet), measure),
       outerPlaces(margins, 0),
     );
   if (!setSlug(title)) {
@@ -96,16 +96,23 @@ export function marksOf(input: MarksInput): Marks {
   return { marks, notices };
 }
 
-/** A place as it lies on side 1, whichever side prints it. */
-function cellOnSide1(placement: Placement, form: Form, turn: Turn | undefined, sheet: Size): Cell {
-  const back = viewOf(form, turn, sheet);
-  return { trim: applyToRect(back, placement.trim), bleed: applyToRect(back, placement.bleed) };
+/** Where a placement is cut out, as it lies on side 1: on the side that prints it, or on both. */
+function cellsOnSide1(
+  { trim, bleed }: Placement,
+  form: Form,
+  turn: Turn | undefined,
+  sheet: Size,
+): readonly Cell[] {
+  return form.sides.map((side) => {
+    const view = viewOf(side, turn, sheet);
+    return { trim: applyToRect(view, trim), bleed: applyToRect(view, bleed) };
+  });
 }
 
-/** Side 1 as it looks from the side of this form, and back again: the way there and the way back are one. */
-function viewOf(form: Form, turn: Turn | undefined, sheet: Size): Transform<Space, Space> {
-  if (form.number === 1) return { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
-  if (turn === undefined) throw new Error('A second form needs a sheet that is turned');
+/** Side 1 as it looks from this side, and this side as it looks from side 1: the way there is the way back. */
+function viewOf(side: 1 | 2, turn: Turn | undefined, sheet: Size): Transform<Space, Space> {
+  if (side === 1) return { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+  if (turn === undefined) throw new Error('A second side needs a sheet that is turned');
   return lookFromBehind(turn, sheet) as Transform<Space, Space>;
 }
 

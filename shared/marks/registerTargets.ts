@@ -29,8 +29,8 @@ export interface RegisterTargets {
  * Targets on the two middle axes of the sheet, one in each margin that has room; a target on a middle axis is on that
  * axis from behind too.
  *
- * Where one form serves both passes, `foldsOn` is its turn: then every target stands together with its mirror image,
- * so that the second pass prints its targets behind those of the first.
+ * Where one form serves both passes, `foldsOn` is its turn, and `taken` and the margins fall on themselves: then every
+ * target stands together with its mirror image, so that the second pass prints its targets behind those of the first.
  *
  * @source Common practice, no source: a ring and a cross in hairlines, in the middle of the margins.
  */
@@ -42,13 +42,12 @@ export function registerTargets(
 ): RegisterTargets {
   const fold =
     foldsOn === undefined ? undefined : (lookFromBehind(foldsOn, sheet) as Transform<Space, Space>);
-  const notHere = fold === undefined ? taken : [...taken, ...taken.map((t) => applyToRect(fold, t))];
   const foldedAway = foldsOn === undefined ? undefined : registerEdges(foldsOn)[1];
   const rooms: Rect[] = [];
   const bare: SheetEdge[] = [];
   for (const edge of ['lead', 'tail', 'left', 'right'] as const) {
     if (edge === foldedAway) continue;
-    const room = findTarget(sheet, edge, margins[edge], notHere);
+    const room = findTarget(sheet, edge, margins[edge], taken);
     if (room === undefined) {
       bare.push(edge);
       continue;

@@ -4,6 +4,8 @@ import { HAIRLINE, type Mark, type Measure, type Stamp } from './mark.ts';
 
 const MM = POINTS_PER.mm;
 const LONGEST_TICK = 5;
+/** Between a tick and its label. */
+const GAP = 1.5;
 const LABEL = 5.5;
 const CAPTION = 6;
 /** Height of a capital or a figure as a share of the type's size. */
@@ -55,7 +57,7 @@ export function drawRuler(measure: Measure): Stamp {
       const x = zero.x + at;
       const tick = stroke(x, zero.y, x, zero.y + way * length);
       if (label === undefined) return [tick];
-      const y = way === 1 ? zero.y + LONGEST_TICK + 1 : zero.y - LONGEST_TICK - 1 - CAP * LABEL;
+      const y = way === 1 ? zero.y + LONGEST_TICK + GAP : zero.y - LONGEST_TICK - GAP - CAP * LABEL;
       return [tick, say(label, LABEL, x - (measure(label) * LABEL) / 2, y)];
     });
   const captions = ['measure me: 50 mm', 'and 2 in'] as const;

@@ -65,7 +65,6 @@ export function turnWords(work: Work, form: Form, sheet: Size): string {
 
 /** The slug in every shape it may have, the best first: a column, then wider and lower ones, in each size of type. */
 export function slugs(
-  title: string,
   facts: SlugFacts,
   form: Form,
   forms: number,
@@ -75,11 +74,12 @@ export function slugs(
   const which = `form ${form.number} of ${forms} · ${sideWords(form)}`;
   const run = `${which} · ${facts.sheets} ${facts.sheets === 1 ? 'sheet' : 'sheets'} · ${facts.date}`;
   const column = Math.max(...[run, turning].map(measure));
+  const named = facts.job === '' ? [] : [facts.job];
   const shapes = [
-    [...breakLines(title, column, measure), run, turning],
-    [title, run, turning],
-    [`${title} · ${run}`, turning],
-    [`${title} · ${run} · ${turning}`],
+    [...named.flatMap((t) => breakLines(t, column, measure)), run, turning],
+    [...named, run, turning],
+    [[...named, run].join(' · '), turning],
+    [[...named, run, turning].join(' · ')],
   ];
   return SIZES.flatMap((size) => shapes.map((lines) => setLines(lines, size, measure)));
 }

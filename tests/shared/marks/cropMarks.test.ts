@@ -1,0 +1,176 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { grow } from '../../../shared/geometry/rect.ts';
+import type { Rect } from '../../../shared/geometry/space.ts';
+import { type Cell, cropMarks } from '../../../shared/marks/cropMarks.ts';
+import type { LineMark } from '../../../shared/marks/mark.ts';
+import { markedJobs } from '../../kit/markedJobs.ts';
+
+const MM = 72 / 25.4;
+const sheet = { x: 0, y: 0, w: 1000, h: 1000 };
+
+const cell = (x: number, y: number, w: number, h: number, bleed: number): Cell => ({
+  trim: { x, y, w, h },
+  bleed: grow({ x, y, w, h }, bleed),
+});
+
+/** Each mark as `x1 y1 x2 y2`, to a thousandth of a point. */
+const strokes = (marks: readonly LineMark[]) =>
+  marks.map(({ from, to }) => [from.x, from.y, to.x, to.y].map((v) => Number(v.toFixed(3))));
+
+describe('crop marks', () => {
+  it('stand at all four corners of a card, 5 mm long, 2 pt clear of its bleed', () => {
+    const { marks, bare, cuts, unmarked } = cropMarks([cell(300, 400, 100, 200, 9)], sheet);
+    const end = 11 + 5 * MM;
+    const near = (v: number) => Number(v.toFixed(3));
+    expect(strokes(marks)).toEqual([
+      [300, near(400 - end), 300, 389],
+      [300, 611, 300, near(600 + end)],
+      [400, near(400 - end), 400, 389],
+      [400, 611, 400, near(600 + end)],
+      [near(300 - end), 400, 289, 400],
+      [411, 400, near(400 + end), 400],
+      [near(300 - end), 600, 289, 600],
+      [411, 600, near(400 + end), 600],
+    ]);
+    expect({ bare, cuts, unmarked }).toEqual({ bare: [], cuts: 4, unmarked: 0 });
+  });
+
+  it('are hairlines on all plates', () => {
+    for (const mark of cropMarks([cell(300, 400, 100, 200, 9)], sheet).marks) {
+      expect(mark).toMatchObject({ kind: 'line', width: 0.25, ink: 'registration' });
+    }
+  });
+
+  it('keep 2 mm away from a trim that has no bleed', () => {
+    const { marks } = cropMarks([cell(300, 400, 100, 200, 0)], sheet);
+    expect(marks[1]?.from.y).toBeCloseTo(600 + 2 * MM, 9);
+  });
+
+  it('are left out inside a gutter that is full of bleed', () => {
+    const { marks } = cropMarks([cell(300, 400, 100, 200, 9), cell(418, 400, 100, 200, 9)], sheet);
+    const inside = marks.filter((m) => m.from.x > 400 && m.to.x < 418);
+    expect(inside).toEqual([]);
+    expect(marks).toHaveLength(8 + 4);
+  });
+
+  it('are joined where they continue one another across a wide gutter', () => {
+    const { marks } = cropMarks([cell(300, 400, 100, 200, 9), cell(450, 400, 100, 200, 9)], sheet);
+    const inside = strokes(marks).filter(([x1, , x2]) => x1! > 400 && x2! < 450);
+    expect(inside).toEqual([
+      [411, 400, 439, 400],
+      [411, 600, 439, 600],
+    ]);
+  });
+
+  it('are printed once where two cards share a cut', () => {
+    const { marks, cuts } = cropMarks([cell(300, 400, 100, 200, 0), cell(400, 400, 100, 200, 0)], sheet);
+    expect(marks.filter((m) => m.from.x === 400 && m.to.x === 400)).toHaveLength(2);
+    expect(cuts).toBe(5);
+  });
+
+  it('are cut short at the edge of what can be printed, and left out below 2 mm', () => {
+    const card = [cell(300, 400, 100, 200, 9)];
+    const short = cropMarks(card, { x: 0, y: 0, w: 1000, h: 620 });
+    expect(strokes(short.marks)[1]).toEqual([300, 611, 300, 620]);
+    const justEnough = cropMarks(card, { x: 0, y: 0, w: 1000, h: 611 + 2 * MM });
+    expect(justEnough.bare).toEqual([]);
+    const tooShort = cropMarks(card, { x: 0, y: 0, w: 1000, h: 611 + 2 * MM - 0.02 });
+    expect(tooShort.bare).toEqual(['lead']);
+    expect(tooShort.unmarked).toBe(0);
+  });
+
+  it.each([
+    ['lead', { x: 200, y: 300, w: 300, h: 310 }],
+    ['tail', { x: 200, y: 390, w: 300, h: 310 }],
+    ['left', { x: 290, y: 300, w: 210, h: 400 }],
+    ['right', { x: 200, y: 300, w: 210, h: 400 }],
+  ] as const)('say when the %s edge has no room for any', (edge, area) => {
+    expect(cropMarks([cell(300, 400, 100, 200, 9)], area).bare).toEqual([edge]);
+  });
+
+  it('count the cuts that have no mark at either end', () => {
+    const area = { x: 290, y: 0, w: 120, h: 1000 };
+    const { unmarked, cuts, bare } = cropMarks([cell(300, 400, 100, 200, 9)], area);
+    expect({ unmarked, cuts, bare }).toEqual({ unmarked: 2, cuts: 4, bare: ['right', 'left'] });
+  });
+
+  it('stop short of a neighbour that stands in their way', () => {
+    const { marks } = cropMarks([cell(300, 400, 100, 100, 9), cell(250, 526, 200, 100, 9)], sheet);
+    const above = strokes(marks).filter(([x1, y1, x2]) => x1 === 300 && x2 === 300 && y1! > 500 && y1! < 526);
+    expect(above).toEqual([]);
+    const roomier = cropMarks([cell(300, 400, 100, 100, 9), cell(250, 530, 200, 100, 9)], sheet);
+    const between = strokes(roomier.marks).filter(
+      ([x1, y1, x2, y2]) => x1 === x2 && x1! >= 300 && x2! <= 400 && y1! > 500 && y2! < 530,
+    );
+    expect(between).toEqual([
+      [300, 511, 300, 519],
+      [400, 511, 400, 519],
+    ]);
+  });
+
+  it('stand wherever a corner has room for them, and nowhere else', () => {
+    fc.assert(
+      fc.property(markedJobs, ([input]) => {
+        const cells = input!.form.placements;
+        const area = grow({ x: 0, y: 0, ...input!.sheet }, -12);
+        const found = strokes(cropMarks(cells, area).marks);
+        const wanted = cells.flatMap((c) => cornerRays(c)).filter((ray) => isFree(ray, cells, area));
+        const covers = (stroke: readonly number[], ray: Ray) => {
+          const [x1, y1, x2, y2] = stroke as [number, number, number, number];
+          const near = Math.min(...[ray.x, ray.x + ray.dx * 2 * MM]);
+          const far = Math.max(...[ray.x, ray.x + ray.dx * 2 * MM]);
+          const low = Math.min(...[ray.y, ray.y + ray.dy * 2 * MM]);
+          const high = Math.max(...[ray.y, ray.y + ray.dy * 2 * MM]);
+          const e = 0.02;
+          return x1 <= near + e && x2 >= far - e && y1 <= low + e && y2 >= high - e;
+        };
+        expect(wanted.filter((ray) => !found.some((stroke) => covers(stroke, ray)))).toEqual([]);
+        expect(found.filter((stroke) => !wanted.some((ray) => covers(stroke, ray)))).toEqual([]);
+      }),
+    );
+  });
+});
+
+interface Ray {
+  readonly x: number;
+  readonly y: number;
+  readonly dx: number;
+  readonly dy: number;
+}
+
+/** From every corner of a piece the two ways outward, starting where a mark may start. */
+function cornerRays({ trim, bleed }: Cell): readonly Ray[] {
+  const top = Math.max(bleed.y + bleed.h + 2, trim.y + trim.h + 2 * MM);
+  const bottom = Math.min(bleed.y - 2, trim.y - 2 * MM);
+  const right = Math.max(bleed.x + bleed.w + 2, trim.x + trim.w + 2 * MM);
+  const left = Math.min(bleed.x - 2, trim.x - 2 * MM);
+  return [trim.x, trim.x + trim.w]
+    .flatMap((x): Ray[] => [
+      { x, y: top, dx: 0, dy: 1 },
+      { x, y: bottom, dx: 0, dy: -1 },
+    ])
+    .concat(
+      [trim.y, trim.y + trim.h].flatMap((y): Ray[] => [
+        { x: right, y, dx: 1, dy: 0 },
+        { x: left, y, dx: -1, dy: 0 },
+      ]),
+    );
+}
+
+/** Whether the least mark along this ray keeps clear of all bleeds and inside what can be printed: tried in steps. */
+function isFree(ray: Ray, cells: readonly Cell[], area: Rect): boolean {
+  for (let step = 0; step <= 100; step++) {
+    const x = ray.x + (ray.dx * 2 * MM * step) / 100;
+    const y = ray.y + (ray.dy * 2 * MM * step) / 100;
+    const half = 0.125;
+    const [hx, hy] = ray.dx === 0 ? [half, 0] : [0, half];
+    const printable =
+      x - hx >= area.x && x + hx <= area.x + area.w && y - hy >= area.y && y + hy <= area.y + area.h;
+    const touches = cells.some(({ bleed: b }) => {
+      return x > b.x - 1.99 && x < b.x + b.w + 1.99 && y > b.y - 1.99 && y < b.y + b.h + 1.99;
+    });
+    if (!printable || touches) return false;
+  }
+  return true;
+}
