@@ -14,12 +14,12 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   geometry: [],
   units: ['fault'],
   layout: ['fault', 'geometry', 'units'],
+  bench: ['geometry', 'units', 'layout'],
   marks: ['fault', 'geometry', 'units', 'layout'],
   proof: ['fault', 'geometry', 'units', 'layout'],
-  job: ['fault', 'geometry', 'units', 'layout'],
+  job: ['fault', 'geometry', 'units', 'layout', 'bench'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],
   contract: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf'],
-  bench: ['fault', 'geometry', 'units', 'layout', 'job'],
 };
 
 function partRules(part: string, allowed: readonly string[]): IForbiddenRuleType[] {

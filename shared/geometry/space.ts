@@ -1,28 +1,30 @@
 // The spaces that points live in, and the points, rectangles and boxes that say which space is theirs.
 
 /**
- * The frames of the program. All have x to the right, y up, and lengths in pt (1/72 inch).
+ * The frames of the program. All have x to the right and, but for the screen, y up and lengths in pt (1/72 inch).
  *
  * - `side1`, `side2`: a side of the sheet as one looks at it, lead edge at the top, origin at the lower left.
  *   A page that is written for a side is in the frame of that side.
  * - `piece`: one piece, head up, origin at the lower left of its trim.
  * - `art`: one page of the art made upright, origin at the lower left of its media box.
+ * - `user`: the same page as its file counts, before Rotate and UserUnit: its unit may not be the pt.
+ * - `screen`: what the window shows, in px from its upper left, y down.
  */
-export type Space = 'side1' | 'side2' | 'piece' | 'art';
+export type Space = 'side1' | 'side2' | 'piece' | 'art' | 'user' | 'screen';
 
 /** The two sides of the sheet. */
 export type Side = 'side1' | 'side2';
 
 declare const space: unique symbol;
 
-/** A point, in pt. The space is a type only: a plain `{ x, y }` fits any, a point of another space does not. */
+/** A point. The space is a type only: a plain `{ x, y }` fits any, a point of another space does not. */
 export interface Point<S extends Space = Space> {
   readonly x: number;
   readonly y: number;
   readonly [space]?: S;
 }
 
-/** An upright rectangle, in pt: its lower left corner and its size, both sides >= 0. */
+/** An upright rectangle: the corner where its x and y are least, and its size, both sides >= 0. */
 export interface Rect<S extends Space = Space> {
   readonly x: number;
   readonly y: number;

@@ -1,22 +1,50 @@
 // The edits of a job, each with a name that undo can show, and each giving a new job or a refusal.
+import type { Alignment } from '../bench/align.ts';
+import type { Axis } from '../bench/axis.ts';
+import type { Repeat } from '../bench/repeat.ts';
+import type { Head, ReaderTurn } from '../geometry/head.ts';
 import type { Overs } from '../layout/count.ts';
+import type { FaceName } from '../layout/position.ts';
 
 /** What a person can do to a job. Positions are counted from 0; lengths are pt on side 1. */
-export type Command =
-  | { readonly do: 'move'; readonly positions: readonly number[]; readonly dx: number; readonly dy: number }
-  | { readonly do: 'turn-heads'; readonly positions: readonly number[]; readonly quarters: number }
-  | { readonly do: 'swap-faces'; readonly positions: readonly number[] }
+export type Command = ArrangementCommand | BriefCommand;
+
+/** Several positions at once; where one form serves both sides, each position and its partner count as one. */
+interface Several {
+  readonly positions: readonly number[];
+}
+
+export type ArrangementCommand =
+  | (Several & { readonly do: 'move'; readonly dx: number; readonly dy: number })
+  /** Puts the lower left corner of the trim on (x, y). */
+  | { readonly do: 'place'; readonly position: number; readonly x: number; readonly y: number }
+  | (Several & { readonly do: 'turn-heads'; readonly quarters: number })
+  | (Several & { readonly do: 'swap-faces' })
+  | (Several & { readonly do: 'duplicate'; readonly dx: number; readonly dy: number })
+  | (Several & { readonly do: 'remove' })
+  /** In line with one another, or with the sheet: its middle, or as near its edge as the bleed can be printed. */
+  | (Several & { readonly do: 'align'; readonly by: Alignment; readonly to: 'one-another' | 'sheet' })
+  /** Equal gaps between the outermost two, or gaps of this length from the first on. */
+  | (Several & { readonly do: 'distribute'; readonly axis: Axis; readonly gap?: number })
+  | (Several & { readonly do: 'repeat'; readonly repeat: Repeat })
+  /** One more of a piece, the lower left corner of its trim on (x, y). */
   | {
-      readonly do: 'duplicate';
-      readonly positions: readonly number[];
-      readonly dx: number;
-      readonly dy: number;
+      readonly do: 'add';
+      readonly piece: string;
+      readonly face: FaceName;
+      readonly x: number;
+      readonly y: number;
+      readonly head: Head;
     }
-  | { readonly do: 'remove'; readonly positions: readonly number[] }
-  | { readonly do: 'lay-out' }
+  | { readonly do: 'lay-out' };
+
+export type BriefCommand =
   | { readonly do: 'retitle'; readonly title: string }
   | { readonly do: 'set-quantity'; readonly piece: string; readonly quantity: number }
-  | { readonly do: 'set-overs'; readonly overs: Overs };
+  | { readonly do: 'set-overs'; readonly overs: Overs }
+  /** The art of a face stands on its head: its page is turned half round. */
+  | { readonly do: 'turn-art'; readonly piece: string; readonly face: FaceName }
+  | { readonly do: 'set-reader-turn'; readonly piece: string; readonly turned: ReaderTurn };
 
 /** What the edit is called where undo and redo are offered. */
 export function nameOfEdit(command: Command): string {
@@ -25,6 +53,8 @@ export function nameOfEdit(command: Command): string {
   switch (command.do) {
     case 'move':
       return `Move ${pieces(command.positions)}`;
+    case 'place':
+      return 'Place piece';
     case 'turn-heads':
       return `Turn ${pieces(command.positions)}`;
     case 'swap-faces':
@@ -33,6 +63,14 @@ export function nameOfEdit(command: Command): string {
       return `Duplicate ${pieces(command.positions)}`;
     case 'remove':
       return `Remove ${pieces(command.positions)}`;
+    case 'align':
+      return `Align ${pieces(command.positions)}`;
+    case 'distribute':
+      return `Distribute ${pieces(command.positions)}`;
+    case 'repeat':
+      return `Repeat ${pieces(command.positions)}`;
+    case 'add':
+      return `Add ${command.piece}`;
     case 'lay-out':
       return 'Lay out the sheet';
     case 'retitle':
@@ -41,5 +79,9 @@ export function nameOfEdit(command: Command): string {
       return `Change the quantity of ${command.piece}`;
     case 'set-overs':
       return 'Change the overs';
+    case 'turn-art':
+      return `Turn the ${command.face} art of ${command.piece}`;
+    case 'set-reader-turn':
+      return `Change how ${command.piece} is turned`;
   }
 }

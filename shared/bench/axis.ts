@@ -1,0 +1,32 @@
+// Across and along the feed: the two directions of the sheet, so that one rule serves both.
+import type { Rect, Size, Space } from '../geometry/space.ts';
+import type { Turn } from '../geometry/turn.ts';
+
+/** `x` runs across the feed, `y` along it, towards the lead edge. */
+export type Axis = 'x' | 'y';
+
+export const AXES: readonly Axis[] = ['x', 'y'];
+
+/** A stretch of one axis, in pt. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+export function spanOf(rect: Rect<Space>, axis: Axis): Span {
+  return axis === 'x' ? { from: rect.x, to: rect.x + rect.w } : { from: rect.y, to: rect.y + rect.h };
+}
+
+/** Whether two stretches share more than a point. */
+export function meet(a: Span, b: Span): boolean {
+  return a.from < b.to && b.from < a.to;
+}
+
+/** The axis along which places change when the sheet is turned: the one whose two margins register. */
+export function mirroredAxis(turn: Turn): Axis {
+  return turn === 'side-to-side' ? 'x' : 'y';
+}
+
+export function lengthAlong(size: Size, axis: Axis): number {
+  return axis === 'x' ? size.w : size.h;
+}

@@ -1,0 +1,167 @@
+// Edits of where the pieces lie. In a one-form style the partner of every changed position follows as its mirror.
+import { type Alignment, align, distribute, type Shift } from '../bench/align.ts';
+import { type Repeat, repeat } from '../bench/repeat.ts';
+import { ok, type Result, refuse } from '../fault/result.ts';
+import { headOf, lying } from '../geometry/head.ts';
+import { around, centre, grow, holds, shift, wholeOf } from '../geometry/rect.ts';
+import { usableArea } from '../geometry/sheet.ts';
+import type { Rect } from '../geometry/space.ts';
+import { turnOf } from '../geometry/work.ts';
+import { designNamed } from '../layout/forms.ts';
+import { otherFace, type Position } from '../layout/position.ts';
+import type { ArrangementCommand } from './commands.ts';
+import { designsOf, type Job, sheetOf, trimOf } from './job.ts';
+import { layOutJob } from './layOutJob.ts';
+import { leadersOf, mirrorOf, partnerIndex } from './partners.ts';
+import { refused } from './refused.ts';
+
+/** The job with its positions changed; refused where a piece would leave the sheet, or where none is chosen. */
+export function editArrangement(job: Job, command: ArrangementCommand): Result<Job> {
+  if (command.do === 'lay-out') return layOutJob(job);
+  if (command.do === 'add') return add(job, command);
+  const chosen = choose(job, command.do === 'place' ? [command.position] : command.positions);
+  if (!chosen.ok) return chosen;
+  const leaders = leadersOf(job, chosen.value);
+  switch (command.do) {
+    case 'move':
+      return change(job, leaders, (p) => moved(p, command));
+    case 'place':
+      return change(job, leaders, (p) => ({ ...p, trim: { ...p.trim, x: command.x, y: command.y } }));
+    case 'turn-heads':
+      return change(job, leaders, (p) => turnHead(p, command.quarters));
+    case 'swap-faces':
+      return change(job, leaders, (p) => ({ ...p, face: otherFace(p.face) }));
+    case 'duplicate':
+      return copy(job, leaders, [command]);
+    case 'remove':
+      return ok(remove(job, leaders));
+    case 'align':
+      return shiftEach(job, leaders, shiftsInLine(job, leaders, command.by, command.to));
+    case 'distribute':
+      return shiftEach(job, leaders, distribute(trimsOf(job, leaders), command.axis, command.gap));
+    case 'repeat':
+      return repeatLeaders(job, leaders, command.repeat);
+  }
+}
+
+/** Changes the leaders and lets their partners follow. */
+function change(
+  job: Job,
+  leaders: readonly number[],
+  one: (position: Position, nth: number) => Position,
+): Result<Job> {
+  const arrangement = [...job.arrangement];
+  leaders.forEach((index, nth) => {
+    const before = job.arrangement[index];
+    if (before === undefined) return;
+    const after = one(before, nth);
+    arrangement[index] = after;
+    const partner = partnerIndex(job, before);
+    const mirror = mirrorOf(job, after);
+    if (partner !== undefined && mirror !== undefined) arrangement[partner] = mirror;
+  });
+  return onSheet({ ...job, arrangement });
+}
+
+function shiftEach(job: Job, leaders: readonly number[], shifts: readonly Shift[]): Result<Job> {
+  return change(job, leaders, (p, nth) => moved(p, shifts[nth] ?? { dx: 0, dy: 0 }));
+}
+
+/** Adds a copy of every leader for every shift, each with a partner of its own where the leader has one. */
+function copy(job: Job, leaders: readonly number[], shifts: readonly Shift[]): Result<Job> {
+  const copies = shifts.flatMap((by) =>
+    leaders.flatMap((index) => {
+      const original = job.arrangement[index];
+      if (original === undefined) return [];
+      const one = moved(original, by);
+      return partnerIndex(job, original) === undefined ? [one] : withPartner(job, one);
+    }),
+  );
+  return onSheet({ ...job, arrangement: [...job.arrangement, ...copies] });
+}
+
+function repeatLeaders(job: Job, leaders: readonly number[], how: Repeat): Result<Job> {
+  const { across, along } = how;
+  if (!Number.isInteger(across) || !Number.isInteger(along) || across < 1 || along < 1) {
+    return refuse(
+      refused('How often a piece is repeated is a whole number of at least 1 in each direction.'),
+    );
+  }
+  return copy(job, leaders, repeat(around(trimsOf(job, leaders)) ?? { w: 0, h: 0 }, how));
+}
+
+function add(job: Job, command: Extract<ArrangementCommand, { do: 'add' }>): Result<Job> {
+  const piece = job.brief.pieces.find((p) => p.name === command.piece);
+  if (piece === undefined) return refuse(refused(`The job has no piece "${command.piece}".`));
+  const { face, head, x, y } = command;
+  const one = { piece: piece.name, face, head, trim: { x, y, ...lying(trimOf(piece), head) } };
+  return onSheet({ ...job, arrangement: [...job.arrangement, ...withPartner(job, one)] });
+}
+
+function withPartner(job: Job, position: Position): readonly Position[] {
+  const mirror = mirrorOf(job, position);
+  return mirror === undefined ? [position] : [position, mirror];
+}
+
+function remove(job: Job, leaders: readonly number[]): Job {
+  const gone = new Set(leaders);
+  for (const index of leaders) {
+    const position = job.arrangement[index];
+    const partner = position && partnerIndex(job, position);
+    if (partner !== undefined) gone.add(partner);
+  }
+  return { ...job, arrangement: job.arrangement.filter((_p, i) => !gone.has(i)) };
+}
+
+function shiftsInLine(
+  job: Job,
+  leaders: readonly number[],
+  by: Alignment,
+  to: 'one-another' | 'sheet',
+): readonly Shift[] {
+  if (to === 'one-another') return align(trimsOf(job, leaders), by);
+  const { size, unprintable } = sheetOf(job.brief);
+  const whole = wholeOf<'side1'>(size);
+  const usable = usableArea(size, unprintable, turnOf(job.brief.work)) ?? whole;
+  const toMiddle = by === 'middle-across' || by === 'middle-along';
+  return leaders.flatMap((index) => {
+    const position = job.arrangement[index];
+    if (position === undefined) return [];
+    const { bleed } = designNamed(designsOf(job.brief), position.piece);
+    return align([position.trim], by, toMiddle ? whole : grow(usable, -bleed));
+  });
+}
+
+function trimsOf(job: Job, indexes: readonly number[]): readonly Rect<'side1'>[] {
+  return indexes.flatMap((i) => job.arrangement[i]?.trim ?? []);
+}
+
+function moved(position: Position, by: Shift): Position {
+  return { ...position, trim: shift(position.trim, by.dx, by.dy) };
+}
+
+/** A piece turned by quarter turns counter-clockwise about its own middle. */
+function turnHead(position: Position, quarters: number): Position {
+  const { trim } = position;
+  const middle = centre(trim);
+  const size = quarters % 2 === 0 ? { w: trim.w, h: trim.h } : { w: trim.h, h: trim.w };
+  return {
+    ...position,
+    head: headOf(position.head + 90 * quarters),
+    trim: { x: middle.x - size.w / 2, y: middle.y - size.h / 2, ...size },
+  };
+}
+
+function choose(job: Job, positions: readonly number[]): Result<readonly number[]> {
+  const stranger = positions.find((i) => job.arrangement[i] === undefined);
+  if (positions.length === 0) return refuse(refused('No piece is chosen.'));
+  return stranger === undefined
+    ? ok(positions)
+    : refuse(refused(`There is no position ${stranger + 1} on this sheet.`));
+}
+
+function onSheet(job: Job): Result<Job> {
+  const whole = wholeOf<'side1'>(sheetOf(job.brief).size);
+  const stray = job.arrangement.findIndex((p) => !holds(whole, p.trim));
+  return stray < 0 ? ok(job) : refuse(refused(`Position ${stray + 1} would run off the sheet.`));
+}
