@@ -5,6 +5,7 @@ import type { Repeat } from '../bench/repeat.ts';
 import type { Head, ReaderTurn } from '../geometry/head.ts';
 import type { Overs } from '../layout/count.ts';
 import type { FaceName } from '../layout/position.ts';
+import type { FoundArt } from './job.ts';
 
 /** What a person can do to a job. Positions are counted from 0; lengths are pt on side 1. */
 export type Command = ArrangementCommand | BriefCommand;
@@ -42,8 +43,13 @@ export type BriefCommand =
   | { readonly do: 'retitle'; readonly title: string }
   | { readonly do: 'set-quantity'; readonly piece: string; readonly quantity: number }
   | { readonly do: 'set-overs'; readonly overs: Overs }
-  /** The art of a face stands on its head: its page is turned half round. */
-  | { readonly do: 'turn-art'; readonly piece: string; readonly face: FaceName }
+  /** The art of a face stands on its head: its page is turned half round, and its trim is where it was found then. */
+  | {
+      readonly do: 'turn-art';
+      readonly piece: string;
+      readonly face: FaceName;
+      readonly found: Pick<FoundArt, 'trim' | 'said'>;
+    }
   | { readonly do: 'set-reader-turn'; readonly piece: string; readonly turned: ReaderTurn };
 
 /** What the edit is called where undo and redo are offered. */

@@ -5,7 +5,7 @@ import type { Overs } from '../layout/count.ts';
 import type { FaceName } from '../layout/position.ts';
 import type { Piece } from './brief.ts';
 import type { BriefCommand } from './commands.ts';
-import type { Job } from './job.ts';
+import type { FoundArt, Job } from './job.ts';
 import { leadersOf, mirrorOf, partnerIndex } from './partners.ts';
 import { refused } from './refused.ts';
 
@@ -18,7 +18,7 @@ export function editBrief(job: Job, command: BriefCommand): Result<Job> {
     case 'set-overs':
       return setOvers(job, command.overs);
     case 'turn-art':
-      return changePiece(job, command.piece, (piece) => turnArt(piece, command.face));
+      return turnArt(job, command);
     case 'set-reader-turn':
       return setReaderTurn(job, command.piece, command.turned);
   }
@@ -45,7 +45,15 @@ function setOvers(job: Job, overs: Overs): Result<Job> {
   return ok({ ...job, brief: { ...job.brief, overs } });
 }
 
-function turnArt(piece: Piece, name: FaceName): Result<Piece> {
+function turnArt(job: Job, command: Extract<BriefCommand, { do: 'turn-art' }>): Result<Job> {
+  const turned = changePiece(job, command.piece, (piece) => turnFace(piece, command.face));
+  if (!turned.ok) return turned;
+  const isTurned = (a: FoundArt) => a.piece === command.piece && a.face === command.face;
+  const { trim, said } = command.found;
+  return ok({ ...turned.value, art: job.art.map((a) => (isTurned(a) ? { ...a, trim, said } : a)) });
+}
+
+function turnFace(piece: Piece, name: FaceName): Result<Piece> {
   const face = piece[name];
   if (face === undefined) return refuse(refused(`"${piece.name}" has no ${name}.`));
   if (face.trimAt !== undefined) {

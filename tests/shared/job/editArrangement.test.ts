@@ -271,7 +271,15 @@ describe('the name of an edit', () => {
     [{ do: 'retitle', title: 'x' }, 'Rename the job'],
     [{ do: 'set-quantity', piece: 'Supper', quantity: 5 }, 'Change the quantity of Supper'],
     [{ do: 'set-overs', overs: { percent: 5, least: 3 } }, 'Change the overs'],
-    [{ do: 'turn-art', piece: 'Supper', face: 'back' }, 'Turn the back art of Supper'],
+    [
+      {
+        do: 'turn-art',
+        piece: 'Supper',
+        face: 'back',
+        found: { trim: { x: 0, y: 0, w: 1, h: 1 }, said: '' },
+      },
+      'Turn the back art of Supper',
+    ],
     [{ do: 'set-reader-turn', piece: 'Supper', turned: 'head-to-toe' }, 'Change how Supper is turned'],
   ])('of %o says what undo would undo', (command, name) => {
     expect(nameOfEdit(command)).toBe(name);

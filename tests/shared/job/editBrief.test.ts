@@ -73,13 +73,28 @@ describe('edits of the brief', () => {
 });
 
 describe('art that stands on its head', () => {
+  const found = { trim: { x: 20, y: 4, w: 360, h: 504 }, said: 'The trim is its TrimBox.' };
+
   it('is turned half round, and back again', () => {
-    const once = done(jobOf(), { do: 'turn-art', piece: 'Supper', face: 'back' });
+    const once = done(jobOf(), { do: 'turn-art', piece: 'Supper', face: 'back', found });
     expect(once.brief.pieces[0]?.back?.rotate).toBe(180);
     expect(once.brief.pieces[0]?.front.rotate).toBe(0);
-    expect(done(once, { do: 'turn-art', piece: 'Supper', face: 'back' }).brief.pieces[0]?.back?.rotate).toBe(
-      0,
-    );
+    const twice = done(once, { do: 'turn-art', piece: 'Supper', face: 'back', found });
+    expect(twice.brief.pieces[0]?.back?.rotate).toBe(0);
+  });
+
+  it('has its trim where it was found on the turned page; that of the other faces stays', () => {
+    const trim = { x: 4, y: 20, w: 360, h: 504 };
+    const was = (piece: string, face: 'front' | 'back') => ({
+      piece,
+      face,
+      sha256: 'a1',
+      trim,
+      said: 'before',
+    });
+    const art = [was('Supper', 'front'), was('Supper', 'back'), was('Tag', 'back')];
+    const turned = done({ ...jobOf(), art }, { do: 'turn-art', piece: 'Supper', face: 'back', found });
+    expect(turned.art).toEqual([art[0], { ...art[1], ...found }, art[2]]);
   });
 
   it('is not turned where there is none', () => {
@@ -88,14 +103,14 @@ describe('art that stands on its head', () => {
       ...job,
       brief: { ...job.brief, pieces: job.brief.pieces.map((p) => ({ ...p, back: undefined })) },
     };
-    expect(refusal(oneSided, { do: 'turn-art', piece: 'Supper', face: 'back' })).toBe(
+    expect(refusal(oneSided, { do: 'turn-art', piece: 'Supper', face: 'back', found })).toBe(
       '"Supper" has no back.',
     );
   });
 
   it('is not turned under a trim that was placed by hand on the page as it stood', () => {
     const placed = jobOf({ front: { file: 'supper.pdf', page: 1, trimAt: [0.125, 0.125] } });
-    const result = edit(placed, { do: 'turn-art', piece: 'Supper', face: 'front' });
+    const result = edit(placed, { do: 'turn-art', piece: 'Supper', face: 'front', found });
     expect(result).toEqual({
       ok: false,
       fault: {
