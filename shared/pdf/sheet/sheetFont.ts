@@ -6,6 +6,9 @@ import { runsOf } from './readingOrder.ts';
 /** Stands for every character that the face lacks: a white square. */
 const BOX = '□';
 
+/** Characters that only steer, such as soft hyphens; the sign that parts two letters in Persian stays. */
+const UNSEEN = /(?!\u200c)\p{Default_Ignorable_Code_Point}/u;
+
 /** Words made ready for setting. */
 export interface SettableWords {
   /** To be set one after the other from left to right. */
@@ -37,8 +40,8 @@ export function openSheetFont(bytes: Uint8Array): SheetFont {
   const settable = (words: string): SettableWords => {
     const lacking = new Set<string>();
     const set = Array.from(words, (character) => {
+      if (UNSEEN.test(character)) return '';
       if (has(character)) return character;
-      if (/\p{Default_Ignorable_Code_Point}/u.test(character)) return '';
       lacking.add(character);
       return BOX;
     });
