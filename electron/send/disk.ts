@@ -64,13 +64,12 @@ async function flush(file: node.FileHandle, forgiven: readonly string[]): Promis
 
 /**
  * Gives a file another name, never over a file of that name: throws EEXIST instead. The earlier name may remain as a
- * second name of the same file. Where the disk has no second names, it looks first and renames then.
+ * second name of the same file. Where the disk has no second names, it looks whether the name is free and renames.
  */
 export async function giveName(disk: Disk, from: string, to: string): Promise<void> {
   try {
     await disk.link(from, to);
-  } catch (error) {
-    if (systemCode(error) === 'EEXIST') throw error;
+  } catch {
     if ((await lookUp(disk, to)) !== undefined) {
       throw Object.assign(new Error(`${to} exists`), { code: 'EEXIST' });
     }
