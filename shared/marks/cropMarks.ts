@@ -1,7 +1,7 @@
 // Crop marks: where the knife goes, told by fine lines that end before any bleed begins.
 import { HEADS, type Head } from '../geometry/head.ts';
 import { layInto } from '../geometry/lie.ts';
-import { grow } from '../geometry/rect.ts';
+import { growEdges } from '../geometry/rect.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Rect } from '../geometry/space.ts';
 import { same, within } from '../geometry/tolerance.ts';
@@ -37,8 +37,8 @@ const TURNED_UP: Readonly<Record<Head, SheetEdge>> = { 0: 'lead', 90: 'right', 1
  * Crop marks at every trim edge, outward from the corners of every piece.
  *
  * A mark begins clear of its own bleed and at least 2 mm from the trim, is 5 mm long, and is cut short where the
- * printable area ends or a neighbour's bleed is near; what is then shorter than 2 mm is left out, which is what
- * happens inside ordinary gutters. Marks that continue one another become one. Cells that fall on themselves when
+ * printable area ends or where it would come as near to a neighbour; what is then shorter than 2 mm is left out, which
+ * is what happens inside ordinary gutters. Marks that continue one another become one. Cells that fall on themselves when
  * mirrored give marks that do.
  *
  * @source Common practice, no source: 5 mm long, 0.25 pt, outside the bleed.
@@ -69,19 +69,30 @@ export function cropMarks(cells: readonly Cell[], area: Rect): CropMarks {
 
 /** The strokes that lead upwards from the upper corners of every cell, each a rectangle without width. */
 function strokesUp(cells: readonly Cell[], area: Rect): readonly Rect[] {
-  const taken = cells.map((c) => grow(c.bleed, CLEAR));
+  const placed = cells.map((cell) => ({ trim: cell.trim, free: keptFree(cell) }));
   const fromLeft = area.x + HAIRLINE / 2;
   const toRight = area.x + area.w - HAIRLINE / 2;
-  return cells.flatMap(({ trim, bleed }) => {
-    const start = Math.max(bleed.y + bleed.h + CLEAR, trim.y + trim.h + OFFSET);
+  return placed.flatMap(({ trim, free }) => {
+    const start = free.y + free.h;
     return [trim.x, trim.x + trim.w].flatMap((x) => {
       if (!within(fromLeft, x) || !within(x, toRight)) return [];
-      const ahead = taken.filter(
-        (t) => !within(x, t.x) && !within(t.x + t.w, x) && !within(t.y + t.h, start),
+      const ahead = placed.filter(
+        ({ free: f }) => !within(x, f.x) && !within(f.x + f.w, x) && !within(f.y + f.h, start),
       );
-      const end = Math.min(start + LENGTH, area.y + area.h, ...ahead.map((t) => t.y));
+      const end = Math.min(start + LENGTH, area.y + area.h, ...ahead.map((p) => p.free.y));
       return within(LEAST, end - start) ? [{ x, y: start, w: 0, h: end - start }] : [];
     });
+  });
+}
+
+/** What crop marks keep out of around a piece. */
+function keptFree({ trim, bleed }: Cell): Rect {
+  const beyond = (bleedOut: number) => Math.max(OFFSET, bleedOut + CLEAR);
+  return growEdges(trim, {
+    left: beyond(trim.x - bleed.x),
+    right: beyond(bleed.x + bleed.w - trim.x - trim.w),
+    top: beyond(bleed.y + bleed.h - trim.y - trim.h),
+    bottom: beyond(trim.y - bleed.y),
   });
 }
 

@@ -109,6 +109,34 @@ describe('crop marks', () => {
     ]);
   });
 
+  it('may pass a neighbour at 2 pt from its bleed, and no nearer', () => {
+    const beside = (gap: number) =>
+      cropMarks([cell(300, 400, 100, 100, 0), cell(400 + gap + 9, 400, 100, 200, 9)], sheet).marks.filter(
+        (m) => m.from.x === 400 && m.to.x === 400 && m.from.y > 500,
+      );
+    expect(beside(2)).toHaveLength(1);
+    expect(beside(1.98)).toHaveLength(0);
+  });
+
+  it('keep as far from a neighbour without bleed as from their own trim', () => {
+    const { marks } = cropMarks([cell(300, 400, 100, 100, 9), cell(300, 526, 100, 100, 0)], sheet);
+    const between = strokes(marks).filter(([, y1, , y2]) => y1! > 500 && y2! < 526);
+    const end = Number((526 - 2 * MM).toFixed(3));
+    expect(between).toEqual([
+      [300, 511, 300, end],
+      [400, 511, 400, end],
+    ]);
+  });
+
+  it('are left out where half their stroke could not be printed', () => {
+    const card = [cell(300, 400, 100, 200, 0)];
+    const xs = (area: Rect) =>
+      cropMarks(card, area).marks.flatMap((m) => (m.from.x === m.to.x ? [m.from.x] : []));
+    expect(xs({ x: 299.875, y: 0, w: 100.25, h: 1000 })).toEqual([300, 300, 400, 400]);
+    expect(xs({ x: 299.9, y: 0, w: 200, h: 1000 })).toEqual([400, 400]);
+    expect(xs({ x: 200, y: 0, w: 200.1, h: 1000 })).toEqual([300, 300]);
+  });
+
   it('stand wherever a corner has room for them, and nowhere else', () => {
     fc.assert(
       fc.property(markedJobs, ([input]) => {
@@ -167,9 +195,9 @@ function isFree(ray: Ray, cells: readonly Cell[], area: Rect): boolean {
     const [hx, hy] = ray.dx === 0 ? [half, 0] : [0, half];
     const printable =
       x - hx >= area.x && x + hx <= area.x + area.w && y - hy >= area.y && y + hy <= area.y + area.h;
-    const touches = cells.some(({ bleed: b }) => {
-      return x > b.x - 1.99 && x < b.x + b.w + 1.99 && y > b.y - 1.99 && y < b.y + b.h + 1.99;
-    });
+    const isNear = (r: Rect, by: number) =>
+      x > r.x - by && x < r.x + r.w + by && y > r.y - by && y < r.y + r.h + by;
+    const touches = cells.some(({ trim, bleed }) => isNear(bleed, 1.99) || isNear(trim, 2 * MM - 0.01));
     if (!printable || touches) return false;
   }
   return true;
