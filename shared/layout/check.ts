@@ -1,9 +1,9 @@
 // What is wrong with an arrangement, in words and by position: live on the bench, and once more before sending.
-import { around, holds, overlap, wholeOf } from '../geometry/rect.ts';
+import { holds, overlap, wholeOf } from '../geometry/rect.ts';
 import { registerEdges } from '../geometry/register.ts';
 import { type SheetEdges, usableArea } from '../geometry/sheet.ts';
 import type { Rect, Size } from '../geometry/space.ts';
-import { same, TOLERANCE } from '../geometry/tolerance.ts';
+import { TOLERANCE } from '../geometry/tolerance.ts';
 import { hasOneForm, turnOf, type Work } from '../geometry/work.ts';
 import type { Unit } from '../units/length.ts';
 import { showLength } from '../units/show.ts';
@@ -11,6 +11,7 @@ import { bleedAreas } from './bleeds.ts';
 import { type Design, designNamed } from './forms.ts';
 import { coincide, partnerOf } from './partner.ts';
 import type { Position } from './position.ts';
+import { registerMargins } from './registerMargins.ts';
 
 /** What can be wrong. All but `bleed-clipped` and `margins-unequal` spoil the sheet. */
 export type LayoutFault =
@@ -141,14 +142,14 @@ function checkMargins(
   turn: 'side-to-side' | 'end-to-end',
   unit: Unit,
 ): readonly LayoutFinding[] {
-  const block = around(arrangement.map((p) => p.trim));
-  if (block === undefined) return [];
+  const beside = registerMargins(
+    arrangement.map((p) => p.trim),
+    turn,
+    sheet.size,
+  );
+  if (beside === undefined || beside.equal) return [];
   const [first, second] = registerEdges(turn);
-  const margins =
-    turn === 'side-to-side'
-      ? ([block.x, sheet.size.w - block.x - block.w] as const)
-      : ([sheet.size.h - block.y - block.h, block.y] as const);
-  if (same(margins[0], margins[1])) return [];
+  const { margins } = beside;
   const message = `The ${first} margin is ${showLength(margins[0], unit)} and the ${second} margin ${showLength(margins[1], unit)}; they register the second pass and must be equal.`;
   return [{ kind: 'margins-unequal', positions: [], message }];
 }
