@@ -15,9 +15,9 @@ export interface SheetContent {
 /**
  * Adds the page of a sheet, in the frame of its side.
  *
- * Media, crop, bleed and trim box are all the whole sheet. What leaves this page is the sheet: the pieces are cut from
- * it later, and a RIP that centres, crops or scales by any of the four boxes must find the same sheet by each of them,
- * or it would move the image on the paper.
+ * Media, bleed and trim box are all the whole sheet, and the crop box, not being set, is too. What leaves this page is
+ * the sheet: the pieces are cut from it later, and a RIP that centres, crops or scales by any of the boxes must find
+ * the same sheet by each of them, or it would move the image on the paper.
  *
  * @source ISO 32000-1, 14.11.2, for what the boxes mean; 8.6.6.4 for the colorant All.
  */
@@ -25,7 +25,7 @@ export function addSheetPage(target: PDFDocument, sheet: Size, content: SheetCon
   const { context } = target;
   const page = target.addPage([sheet.w, sheet.h]).node;
   const whole = [0, 0, sheet.w, sheet.h];
-  for (const box of ['MediaBox', 'CropBox', 'BleedBox', 'TrimBox']) {
+  for (const box of ['MediaBox', 'BleedBox', 'TrimBox']) {
     page.set(PDFName.of(box), context.obj(whole));
   }
   const onEveryPlate = { FunctionType: 2, Domain: [0, 1], C0: [0, 0, 0, 0], C1: [1, 1, 1, 1], N: 1 };

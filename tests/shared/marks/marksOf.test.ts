@@ -6,6 +6,7 @@ import type { Rect } from '../../../shared/geometry/space.ts';
 import { applyToRect } from '../../../shared/geometry/transform.ts';
 import { lookFromBehind } from '../../../shared/geometry/turn.ts';
 import { hasOneForm, turnOf } from '../../../shared/geometry/work.ts';
+import type { Form, Placement } from '../../../shared/layout/placement.ts';
 import { boundsOf, type Mark, type WordsMark } from '../../../shared/marks/mark.ts';
 import { type MarksInput, marksOf } from '../../../shared/marks/marksOf.ts';
 import { formsOfBlock, markedJobs, measure } from '../../kit/markedJobs.ts';
@@ -186,6 +187,61 @@ describe('the sheet of the harvest supper', () => {
   it('tells a second form nothing twice about the marks that both share', () => {
     const input = supper({ style: 'work-and-back', turn: 'side-to-side' });
     expect(marksOf({ ...input, form: input.forms[1]! }).notices).toEqual([]);
+  });
+});
+
+describe('a sheet with room at one edge only', () => {
+  /** One card of 7 x 5 in with bleed, its sheet 100 pt larger at the edges that have room, 12 pt at the others. */
+  const card = (edges: Partial<Record<'lead' | 'tail' | 'left' | 'right', number>>) => {
+    const { lead = 12, tail = 12, left = 12, right = 12 } = edges;
+    const trim = { x: left + 9, y: tail + 9, w: 504, h: 360 };
+    const placement: Placement<'side1'> = {
+      piece: 'Card',
+      face: 'front',
+      head: 0,
+      trim,
+      bleed: grow<'side1'>(trim, 9),
+    };
+    const form: Form = { number: 1, sides: [1], placements: [placement] };
+    const sheet = { w: left + 522 + right, h: tail + 378 + lead };
+    const { marks } = marksOf({
+      ...supper({ style: 'simplex' }),
+      unprintable: { lead: 6, tail: 6, left: 6, right: 6 },
+      sheet,
+      forms: [form],
+      form,
+      measure: (line) => 0.45 * line.length,
+    });
+    const find = (start: string) => words(marks).find((m) => m.words.startsWith(start))!;
+    return { sheet, bar: find('LEAD'), ruler: find('measure'), slug: find('printed') };
+  };
+
+  it('has ruler and slug in the corners of the tail', () => {
+    const { slug, ruler, sheet } = card({ tail: 100 });
+    expect([slug.head, ruler.head]).toEqual([0, 0]);
+    expect(boundsOf(slug)).toMatchObject({ x: 6, y: expect.closeTo(6, 9) });
+    expect(boundsOf(ruler).x + boundsOf(ruler).w).toBeCloseTo(sheet.w - 6, 9);
+    expect(boundsOf(ruler).y).toBeLessThan(30);
+  });
+
+  it('has them at the lead when the tail is full', () => {
+    const { bar, slug, ruler, sheet } = card({ lead: 100 });
+    expect(boundsOf(bar).y).toBeGreaterThan(sheet.h - 22);
+    expect(boundsOf(slug).x).toBe(6);
+    expect(boundsOf(slug).y).toBeGreaterThan(sheet.h - 50);
+    expect(boundsOf(ruler).x + boundsOf(ruler).w).toBeCloseTo(sheet.w - 6, 9);
+    expect(boundsOf(ruler).y).toBeGreaterThan(sheet.h - 25);
+  });
+
+  it('has them at a side, read from the right, when lead and tail are full', () => {
+    const left = card({ left: 100 });
+    expect([left.slug.head, left.ruler.head]).toEqual([90, 90]);
+    expect(boundsOf(left.slug)).toMatchObject({ y: 6 });
+    expect(boundsOf(left.slug).x).toBeLessThan(50);
+    expect(boundsOf(left.ruler).y + boundsOf(left.ruler).h).toBeCloseTo(left.sheet.h - 6, 9);
+    const right = card({ right: 100 });
+    expect([right.slug.head, right.ruler.head]).toEqual([90, 90]);
+    expect(boundsOf(right.slug).x + boundsOf(right.slug).w).toBeCloseTo(right.sheet.w - 6, 0);
   });
 });
 

@@ -91,9 +91,11 @@ describe('what is said of crop marks and targets', () => {
   });
 
   it('counts the cuts that have no mark', () => {
-    expect(registerNotices({ ...crops, unmarked: 2 }, targets)).toEqual([
-      '2 of 9 cuts have no crop mark: set them by measure.',
-    ]);
+    for (const unmarked of [1, 2]) {
+      expect(registerNotices({ ...crops, unmarked }, targets)).toEqual([
+        `${unmarked} of 9 cuts have no crop mark: set them by measure.`,
+      ]);
+    }
   });
 
   it('is short when there are none at all', () => {

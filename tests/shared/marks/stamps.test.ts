@@ -71,6 +71,15 @@ describe('the lead-edge bar', () => {
     expect(linesOf(leadBars(form, measure)[0]!)).toEqual([words]);
   });
 
+  it('is as wide as its words, its arrows and the air around them', () => {
+    const [bar] = leadBars(first, measure);
+    const text = measure('LEAD EDGE · side 1') * 9.6;
+    expect(bar!.size.w).toBeCloseTo(text + 2 * 9.6 + 4 * 8, 9);
+    const line = bar!.marks.find(isWords)!;
+    expect(line).toMatchObject({ size: 9.6, width: text, at: { x: 2 * 8 + 9.6 } });
+    expect(line.at.y).toBeCloseTo((16 - (0.93 - 0.24) * 9.6) / 2, 9);
+  });
+
   it('comes in three heights, each with a solid bar and two arrows that point to the edge', () => {
     const bars = leadBars(first, measure);
     expect(bars.map((b) => b.size.h)).toEqual([16, 12, 9]);
@@ -117,6 +126,15 @@ describe('the slug', () => {
       'ten eleven twelve',
     ]);
     expect(linesOf(wide!)[0]).toBe(job);
+  });
+
+  it('breaks no title that is just as long as the column', () => {
+    const job = 'form 1 of 1 side 1 just as long as the column x';
+    const facts = { job, sheets: 33, date: '2026-03-01' };
+    const [column] = slugs(facts, first, 1, 'x'.repeat(job.length), measure);
+    expect(linesOf(column!)[0]).toBe(job);
+    const [broken] = slugs({ ...facts, job: `${job}y` }, first, 1, 'x'.repeat(job.length), measure);
+    expect(linesOf(broken!)[0]).toBe('form 1 of 1 side 1 just as long as the column');
   });
 
   it('leaves out a title that says nothing', () => {
