@@ -18,7 +18,8 @@ const EDGES = ['left', 'right', 'bottom', 'top'] as const;
  */
 export function bleedAreas<S extends Side>(placed: readonly Bleeding<S>[]): readonly Rect<S>[] {
   return placed.map((one) => {
-    const limits = placed.filter((other) => other !== one).map((other) => limitFrom(one, other));
+    const near = placed.filter((other) => other !== one && mayMeet(one, other));
+    const limits = near.map((other) => limitFrom(one, other));
     const reach = (edge: keyof Edges) =>
       Math.min(one.bleed, ...limits.map((limit) => limit[edge] ?? one.bleed));
     return growEdges(one.trim, {
@@ -28,6 +29,17 @@ export function bleedAreas<S extends Side>(placed: readonly Bleeding<S>[]): read
       top: reach('top'),
     });
   });
+}
+
+/** Passes over what lies far apart, which on a sheet of many pieces is nearly all. */
+function mayMeet<S extends Side>(
+  { trim: a, bleed }: Bleeding<S>,
+  { trim: b, bleed: theirs }: Bleeding<S>,
+): boolean {
+  const reach = bleed + theirs;
+  return (
+    a.x - b.x - b.w < reach && b.x - a.x - a.w < reach && a.y - b.y - b.h < reach && b.y - a.y - a.h < reach
+  );
 }
 
 /** How far `one` may bleed towards `other`, on the edge that faces it across the widest gap. */
