@@ -2,11 +2,13 @@
 import { cpSync } from 'node:fs';
 import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
-import { defineConfig, type Plugin } from 'vite';
+import type { InlineConfig, Plugin } from 'vite';
 
 const house = join(import.meta.dirname, '..');
 
-export default defineConfig({
+export const WINDOW_BUILD: InlineConfig = {
+  configFile: false,
+  logLevel: 'warn',
   root: join(house, 'renderer'),
   base: '/',
   publicDir: false,
@@ -21,7 +23,7 @@ export default defineConfig({
     chunkSizeWarningLimit: 4000,
   },
   worker: { format: 'es' },
-});
+};
 
 /** Lays the character maps, fonts, colour profiles and decoders of pdf.js under /pdfjs/. */
 function pdfJsFiles(): Plugin {

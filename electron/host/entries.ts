@@ -1,0 +1,37 @@
+// Files and folders as the window is shown them: a handle, a name, and where they are.
+import { homedir } from 'node:os';
+import { basename, dirname, sep } from 'node:path';
+import type {
+  ArtHandle,
+  FileEntry,
+  FileHandle,
+  FolderEntry,
+  FolderHandle,
+} from '../../shared/contract/handles.ts';
+import { HandleTable } from './handleTable.ts';
+
+/** The ending of job files, and the ending of art. */
+export const JOB_ENDING = '.turnlay';
+export const ART_ENDING = '.pdf';
+
+/** Everything on the disk that the window may ask for. Only paths that the person or a job of theirs named get in. */
+export class Entries {
+  readonly files = new HandleTable<FileHandle>();
+  readonly folders = new HandleTable<FolderHandle>();
+  readonly art = new HandleTable<ArtHandle>();
+
+  file(path: string): FileEntry {
+    return { file: this.files.issue(path), name: basename(path), place: placeOf(dirname(path)) };
+  }
+
+  folder(path: string): FolderEntry {
+    return { folder: this.folders.issue(path), name: basename(path) || path, place: placeOf(path) };
+  }
+}
+
+/** A folder as it is said to people: the person's own folder is `~`. */
+export function placeOf(folder: string): string {
+  const home = homedir();
+  if (folder === home) return '~';
+  return folder.startsWith(home + sep) ? `~${folder.slice(home.length)}` : folder;
+}

@@ -1,0 +1,148 @@
+// Keeping the open job for after a crash: each host keeps its own, and finds those that others left behind.
+import { randomUUID } from 'node:crypto';
+import { mkdir, readdir, readFile, rm, stat, utimes, writeFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import { z } from 'zod';
+import { ok, type Result, refuse } from '../../shared/fault/result.ts';
+import type { Job } from '../../shared/job/job.ts';
+import { writeJob } from '../../shared/job/jobFile.ts';
+import { systemCode } from '../send/sendFaults.ts';
+import { writingFault } from './fileFaults.ts';
+import { readJobText } from './jobFiles.ts';
+import { saveWhole } from './saveWhole.ts';
+
+const KEPT_ENDING = '.kept.json';
+/** Beside a kept job lies a file that its living host touches again and again. */
+const ALIVE_ENDING = '.alive';
+const TOUCHED_EVERY = 10_000;
+/** A host whose file has not been touched for so long is gone, though another program may have its number by now. */
+const GONE_AFTER = 60_000;
+
+const stored = z.object({
+  title: z.string(),
+  /** The file that the job was opened from or saved to. */
+  file: z.string().optional(),
+  at: z.iso.datetime(),
+  /** As it stands in a job file, with whole paths. */
+  job: z.unknown(),
+});
+
+/** A kept job. */
+export interface KeptJob {
+  readonly title: string;
+  readonly file?: string | undefined;
+  readonly at: string;
+  readonly job: Job;
+}
+
+/** One host's keeping. */
+export class Keeping {
+  readonly #folder: string;
+  readonly #id = randomUUID();
+  #touching: NodeJS.Timeout | undefined;
+  #last: Promise<unknown> = Promise.resolve();
+
+  constructor(home: string) {
+    this.#folder = join(home, 'kept');
+  }
+
+  /** Makes the folder and says that this host lives. */
+  async begin(): Promise<void> {
+    await mkdir(this.#folder, { recursive: true });
+    const alive = this.#own(ALIVE_ENDING);
+    await writeFile(alive, `${process.pid}`);
+    this.#touching = setInterval(() => {
+      const now = new Date();
+      utimes(alive, now, now).catch(() => undefined);
+    }, TOUCHED_EVERY);
+    this.#touching.unref();
+  }
+
+  /** The host ends in good order. A job that is still kept is found by the next. */
+  async end(): Promise<void> {
+    clearInterval(this.#touching);
+    await this.#last;
+    await rm(this.#own(ALIVE_ENDING), { force: true });
+  }
+
+  /** Keeps the job in place of what was kept before. Its art is named by whole paths. */
+  async keep(job: Job, file: string | undefined, at: Date): Promise<Result<{ readonly at: string }>> {
+    const text = JSON.stringify({
+      title: job.brief.title,
+      file,
+      at: at.toISOString(),
+      job: JSON.parse(writeJob(job)),
+    });
+    const saved = this.#last.then(() => saveWhole(this.#own(KEPT_ENDING), Buffer.from(text), true));
+    this.#last = saved.catch(() => undefined);
+    try {
+      await saved;
+      return ok({ at: at.toISOString() });
+    } catch (error) {
+      return refuse(writingFault(error, this.#own(KEPT_ENDING)));
+    }
+  }
+
+  /** Keeps no longer what this host has kept. */
+  async drop(): Promise<void> {
+    this.#last = this.#last.then(() => rm(this.#own(KEPT_ENDING), { force: true }));
+    await this.#last;
+  }
+
+  /** The kept jobs that no other living host works on, by their paths, the latest first. */
+  async list(): Promise<readonly (KeptJob & { readonly path: string })[]> {
+    const names = (await readdir(this.#folder)).filter((name) => name.endsWith(KEPT_ENDING));
+    const found = await Promise.all(
+      names.map(async (name) => {
+        const path = join(this.#folder, name);
+        if (name !== basename(this.#own(KEPT_ENDING)) && (await this.#hasLivingHost(path))) return [];
+        const kept = await readKept(path);
+        return kept === undefined ? [] : [{ ...kept, path }];
+      }),
+    );
+    return found.flat().toSorted((a, b) => b.at.localeCompare(a.at));
+  }
+
+  /** Throws a kept job away, and what its host left beside it. */
+  async throwAway(path: string): Promise<void> {
+    await rm(path, { force: true });
+    if (path !== this.#own(KEPT_ENDING)) await rm(aliveBeside(path), { force: true });
+  }
+
+  async #hasLivingHost(kept: string): Promise<boolean> {
+    const alive = aliveBeside(kept);
+    try {
+      const { mtimeMs } = await stat(alive);
+      return Date.now() - mtimeMs < GONE_AFTER && isRunning(Number(await readFile(alive, 'utf8')));
+    } catch (error) {
+      if (systemCode(error) === undefined) throw error;
+      return false;
+    }
+  }
+
+  #own(ending: string): string {
+    return join(this.#folder, `${this.#id}${ending}`);
+  }
+}
+
+/** The kept job of a file; a damaged one is none, and is left lying. */
+export async function readKept(path: string): Promise<KeptJob | undefined> {
+  try {
+    const { job, ...rest } = stored.parse(JSON.parse(await readFile(path, 'utf8')));
+    const read = readJobText(JSON.stringify(job), path);
+    return read.ok ? { ...rest, job: read.value } : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+const aliveBeside = (kept: string) => kept.slice(0, -KEPT_ENDING.length) + ALIVE_ENDING;
+
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return systemCode(error) === 'EPERM';
+  }
+}

@@ -1,0 +1,81 @@
+// Art that came as bytes and has no place of its own: kept by the host until the job is saved, then put beside it.
+import { createHash, randomUUID } from 'node:crypto';
+import { createWriteStream } from 'node:fs';
+import { copyFile, mkdir, rename, rm } from 'node:fs/promises';
+import { basename, dirname, extname, join, sep } from 'node:path';
+import { Transform } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
+import type { FileHashes } from './hashes.ts';
+
+export class TakenIn {
+  readonly #folder: string;
+  readonly #hashes: FileHashes;
+
+  constructor(home: string, hashes: FileHashes) {
+    this.#folder = join(home, 'taken-in');
+    this.#hashes = hashes;
+  }
+
+  /** Takes the bytes in and gives their path: the same for the same bytes of the same name. */
+  async take(name: string, bytes: AsyncIterable<Uint8Array>): Promise<string> {
+    await mkdir(this.#folder, { recursive: true });
+    const part = join(this.#folder, `${randomUUID()}.part`);
+    const hash = createHash('sha256');
+    const hashing = new Transform({
+      transform(chunk: Buffer, _encoding, done) {
+        hash.update(chunk);
+        done(null, chunk);
+      },
+    });
+    try {
+      await pipeline(bytes, hashing, createWriteStream(part, { flush: true }));
+      const folder = join(this.#folder, hash.digest('hex').slice(0, 32));
+      await mkdir(folder, { recursive: true });
+      const path = join(folder, fileNameOf(name));
+      await rename(part, path);
+      return path;
+    } finally {
+      await rm(part, { force: true });
+    }
+  }
+
+  holds(path: string): boolean {
+    return path.startsWith(this.#folder + sep);
+  }
+
+  /**
+   * Where art is to lie once its job is saved: taken-in art is copied into a folder beside the job, all else stays.
+   * A file of the same name that holds something else is left alone. Throws what the system throws.
+   */
+  async settle(path: string, jobFile: string): Promise<string> {
+    if (!this.holds(path)) return path;
+    const folder = join(dirname(jobFile), `${basename(jobFile, extname(jobFile))} art`);
+    await mkdir(folder, { recursive: true });
+    const name = basename(path);
+    const stem = basename(name, extname(name));
+    const wanted = await this.#hashes.of(path);
+    for (let n = 1; ; n += 1) {
+      const place = join(folder, n === 1 ? name : `${stem} ${n}${extname(name)}`);
+      const there = await this.#hashes.of(place).catch(() => undefined);
+      if (there === wanted) return place;
+      if (there !== undefined) continue;
+      const part = join(folder, `.turnlay-${randomUUID().slice(0, 8)}.part`);
+      try {
+        await copyFile(path, part);
+        await rename(part, place);
+      } finally {
+        await rm(part, { force: true });
+      }
+      return place;
+    }
+  }
+}
+
+/** A name given by a browser, made one that every disk takes. */
+function fileNameOf(given: string): string {
+  const last = given.split(/[/\\]/).at(-1) ?? '';
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: no file should be named with them
+  const plain = last.replace(/[:*?"<>|\u0000-\u001f]/g, '-').replace(/^\.+/, '');
+  const ending = extname(plain);
+  return `${[...basename(plain, ending)].slice(0, 60).join('') || 'art'}${ending}`;
+}
