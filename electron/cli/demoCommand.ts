@@ -1,0 +1,45 @@
+// `demo`: draws the art of an invented job, writes its briefs, and runs the whole way from art to proved sheets.
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { drawMenu, drawSupper, drawTag } from '../demo/art.ts';
+import { SUPPER_BRIEF, TABLE_BRIEF } from '../demo/briefs.ts';
+import { writingFault } from '../host/fileFaults.ts';
+import { answer, answerFault } from './answer.ts';
+import { lay } from './layCommand.ts';
+import { send } from './sendCommand.ts';
+
+/** Makes everything below `folder`; what an earlier demo left there is written afresh. */
+export async function demo(folder: string): Promise<void> {
+  const rip = join(folder, 'rip');
+  try {
+    await drawAll(folder, rip);
+  } catch (error) {
+    return answerFault(false, writingFault(error, folder));
+  }
+  for (const name of ['supper', 'table']) {
+    const job = join(folder, `${name}.turnlay`);
+    await lay(join(folder, `${name}.json`), { job, json: false });
+    if (process.exitCode) return;
+    await send(job, {
+      to: rip,
+      json: false,
+      pictures: join(folder, 'pictures', name),
+      overwrite: true,
+      despiteFindings: false,
+    });
+    if (process.exitCode) return;
+  }
+  answer(false, undefined, [
+    `The sheets are in ${rip}, pictures of every piece in ${join(folder, 'pictures')}.`,
+  ]);
+}
+
+async function drawAll(folder: string, rip: string): Promise<void> {
+  const now = new Date();
+  await mkdir(rip, { recursive: true });
+  await writeFile(join(folder, 'supper.pdf'), await drawSupper(now));
+  await writeFile(join(folder, 'menu.pdf'), await drawMenu(now));
+  await writeFile(join(folder, 'tag.pdf'), await drawTag(now));
+  await writeFile(join(folder, 'supper.json'), `${JSON.stringify(SUPPER_BRIEF, undefined, 2)}\n`);
+  await writeFile(join(folder, 'table.json'), `${JSON.stringify(TABLE_BRIEF, undefined, 2)}\n`);
+}

@@ -1,0 +1,44 @@
+// The command line: lay a brief out, send a job to the RIP, prove what was written, or see it all in a demo.
+import { Command } from 'commander';
+import { demo } from './demoCommand.ts';
+import { lay } from './layCommand.ts';
+import { prove } from './proveCommand.ts';
+import { send } from './sendCommand.ts';
+
+const program = new Command('turnlay')
+  .description(
+    'Lays out, sends and proves two-sided jobs on cut sheets, so that every back lies behind its own front.',
+  )
+  .showHelpAfterError();
+
+program
+  .command('lay <brief>')
+  .description('lay out a brief (JSON) with its art, and save it as a job')
+  .requiredOption('--job <file>', 'the job file to save')
+  .option('--json', 'answer in JSON', false)
+  .action(lay);
+
+program
+  .command('send <job>')
+  .description('write the sheets of a job into the folder of the RIP, proved, whole or not at all')
+  .requiredOption('--to <folder>', 'the folder of the RIP')
+  .option('--pictures <folder>', 'save a picture of every piece, front beside back')
+  .option('--overwrite', 'replace files of the same names', false)
+  .option('--despite-findings', 'send though the proof finds faults', false)
+  .option('--json', 'answer in JSON', false)
+  .action(send);
+
+program
+  .command('prove <job>')
+  .description('compare the sheets in a folder with the art of their job')
+  .requiredOption('--from <folder>', 'the folder that the job was sent to')
+  .option('--pictures <folder>', 'save a picture of every piece, front beside back')
+  .option('--json', 'answer in JSON', false)
+  .action(prove);
+
+program
+  .command('demo <folder>')
+  .description('draw the art of an invented job and run it from brief to proved sheets')
+  .action(demo);
+
+await program.parseAsync();
