@@ -1,5 +1,5 @@
 // All the marks of one form, each in free room of the margins, and in words what found none.
-import { around, grow } from '../geometry/rect.ts';
+import { around } from '../geometry/rect.ts';
 import { printableArea, type SheetEdge, type SheetEdges, usableArea } from '../geometry/sheet.ts';
 import type { Rect, Size, Space } from '../geometry/space.ts';
 import { applyToRect, type Transform } from '../geometry/transform.ts';
@@ -11,8 +11,8 @@ import { leadBars } from './leadBar.ts';
 import { boundsOf, carryMark, type Mark, type Measure, type Stamp } from './mark.ts';
 import { registerNotices } from './notices.ts';
 import { registerTargets } from './registerTargets.ts';
-import { CLEAR, marginsAround, type Place, placeFirst } from './room.ts';
-import { drawRuler } from './ruler.ts';
+import { CLEAR, keepClear, marginsAround, type Place, placeFirst } from './room.ts';
+import { drawRulers } from './ruler.ts';
 import { oneLine, SHORTER_TITLES, type SlugFacts, shorten, slugs, turnWords } from './slug.ts';
 
 export interface MarksInput {
@@ -54,19 +54,19 @@ export function marksOf(input: MarksInput): Marks {
   const targets = registerTargets(
     sheet,
     marginsAround(both, block),
-    keepClear([...cells.map((c) => c.bleed), ...crops.marks.map(boundsOf)]),
+    keepClear([...cells.map((c) => c.bleed), ...crops.marks.map(boundsOf)], CLEAR),
     hasOneForm(work) ? turn : undefined,
   );
   const view = viewOf(form.number, turn, sheet);
   const register = [...crops.marks, ...targets.marks].map((m) => carryMark(m, view));
 
-  const taken = keepClear([...cells.map((c) => applyToRect(view, c.bleed)), ...register.map(boundsOf)]);
+  const taken = [...cells.map((c) => applyToRect(view, c.bleed)), ...register.map(boundsOf)];
   const margins = marginsAround(printableArea(sheet, unprintable), applyToRect(view, block));
   const marks: Mark[] = [...register];
   const place = (stamps: readonly Stamp[], places: readonly Place[]): boolean => {
     const placed = placeFirst(stamps, places, taken);
     marks.push(...(placed ?? []));
-    taken.push(...keepClear((placed ?? []).map(boundsOf)));
+    taken.push(...(placed ?? []).map(boundsOf));
     return placed !== undefined;
   };
 
@@ -74,7 +74,7 @@ export function marksOf(input: MarksInput): Marks {
   if (!place(leadBars(form, measure), [{ margin: margins.lead, head: 0, wish: { x: 0.5, y: 1 } }])) {
     notices.push('No room for the lead-edge bar: mark the lead edge of the pile by hand.');
   }
-  if (!place([drawRuler(measure)], outerPlaces(margins, 1))) {
+  if (!place(drawRulers(measure), outerPlaces(margins, 1))) {
     notices.push('No room for the ruler: check the size of the print by measuring between crop marks.');
   }
   const title = oneLine(input.slug.job);
@@ -124,8 +124,4 @@ function outerPlaces(margins: Readonly<Record<SheetEdge, Rect>>, end: 0 | 1): re
     { margin: margins.left, head: 90, wish: { x: 0, y: end } },
     { margin: margins.right, head: 90, wish: { x: 1, y: end } },
   ];
-}
-
-function keepClear(rects: readonly Rect[]): Rect[] {
-  return rects.map((r) => grow(r, CLEAR));
 }

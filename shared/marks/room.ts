@@ -1,7 +1,7 @@
 // The free margins of a side, and how a mark finds its place in one of them.
 import type { Head } from '../geometry/head.ts';
 import { lying } from '../geometry/head.ts';
-import { overlap } from '../geometry/rect.ts';
+import { grow, overlap } from '../geometry/rect.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Rect, Size } from '../geometry/space.ts';
 import { within } from '../geometry/tolerance.ts';
@@ -9,6 +9,9 @@ import { layStamp, type Mark, type Stamp } from './mark.ts';
 
 /** How far every mark stays away from bleeds and from other marks, in pt (0.7 mm). */
 export const CLEAR = 2;
+
+/** How far a stamp would like to stay away, in pt. */
+const AIR = 6;
 
 /** The four margins between the printable area and the block of all bleeds, each as long as the printable area. */
 export function marginsAround(area: Rect, block: Rect): Readonly<Record<SheetEdge, Rect>> {
@@ -79,17 +82,28 @@ export interface Place {
   readonly wish: Wish;
 }
 
-/** Tries the places in turn, in each the stamps in turn, and gives the marks of the first that finds room. */
+/**
+ * Tries the places in turn, in each the stamps in turn, first with plenty of air around them and then with the least;
+ * gives the marks of the first that finds room. `taken` holds the bleeds and marks that are there.
+ */
 export function placeFirst(
   stamps: readonly Stamp[],
   places: readonly Place[],
   taken: readonly Rect[],
 ): readonly Mark[] | undefined {
+  const kept = [AIR, CLEAR].map((by) => keepClear(taken, by));
   for (const place of places) {
-    for (const stamp of stamps) {
-      const room = findRoom(place.margin, lying(stamp.size, place.head), taken, place.wish);
-      if (room !== undefined) return layStamp(stamp, room, place.head);
+    for (const around of kept) {
+      for (const stamp of stamps) {
+        const room = findRoom(place.margin, lying(stamp.size, place.head), around, place.wish);
+        if (room !== undefined) return layStamp(stamp, room, place.head);
+      }
     }
   }
   return undefined;
+}
+
+/** What must stay free so that nothing comes nearer than this, in pt. */
+export function keepClear(rects: readonly Rect[], by: number): readonly Rect[] {
+  return rects.map((r) => grow(r, by));
 }

@@ -1,6 +1,8 @@
 // The ruler: 50 mm and 2 in, true to size, which shows at once whether a driver has scaled the sheet.
+
+import type { Point } from '../geometry/space.ts';
 import { POINTS_PER } from '../units/length.ts';
-import { HAIRLINE, type Mark, type Measure, type Stamp } from './mark.ts';
+import { ASCENT, DESCENT, HAIRLINE, type Mark, type Measure, type Stamp } from './mark.ts';
 
 const MM = POINTS_PER.mm;
 const LONGEST_TICK = 5;
@@ -32,43 +34,54 @@ const INCHES: readonly Tick[] = Array.from({ length: 17 }, (_, eighth) => {
   return { at: eighth * 9, length: eighth % 4 === 0 ? 3.6 : 2.2 };
 });
 
-/** The ruler: millimetres above its line, inches below it, and beside it what to do. */
-export function drawRuler(measure: Measure): Stamp {
-  const zero = { x: END, y: REACH };
-  const end = zero.x + 2 * POINTS_PER.in;
-  const say = (words: string, size: number, x: number, y: number): Mark => ({
-    kind: 'words',
-    words,
-    at: { x, y },
-    size,
-    width: measure(words) * size,
-    head: 0,
-    ink: 'black',
-  });
-  const stroke = (x1: number, y1: number, x2: number, y2: number): Mark => ({
-    kind: 'line',
-    from: { x: x1, y: y1 },
-    to: { x: x2, y: y2 },
-    width: HAIRLINE,
-    ink: 'black',
-  });
-  const scale = (ticks: readonly Tick[], way: 1 | -1): Mark[] =>
-    ticks.flatMap(({ at, length, label }) => {
-      const x = zero.x + at;
-      const tick = stroke(x, zero.y, x, zero.y + way * length);
-      if (label === undefined) return [tick];
-      const y = way === 1 ? zero.y + LONGEST_TICK + GAP : zero.y - LONGEST_TICK - GAP - CAP * LABEL;
-      return [tick, say(label, LABEL, x - (measure(label) * LABEL) / 2, y)];
-    });
-  const captions = ['measure me: 50 mm', 'and 2 in'] as const;
-  const captionAt = end + 2 * END;
-  const marks = [
-    stroke(zero.x, zero.y, end, zero.y),
-    ...scale(MILLIMETRES, 1),
-    ...scale(INCHES, -1),
-    say(captions[0], CAPTION, captionAt, zero.y + 2),
-    say(captions[1], CAPTION, captionAt, zero.y - 2 - CAP * CAPTION),
+/**
+ * The ruler, millimetres above its line and inches below it, with what to do: said beside it, or above it where a
+ * margin is short.
+ */
+export function drawRulers(measure: Measure): readonly Stamp[] {
+  const end = END + 2 * POINTS_PER.in;
+  const beside = end + 2 * END;
+  const [first, second] = ['measure me: 50 mm', 'and 2 in'] as const;
+  const width = Math.max(measure(first), measure(second)) * CAPTION;
+  const line = (ASCENT + DESCENT) * CAPTION;
+  const scales = drawScales(measure);
+  return [
+    {
+      size: { w: beside + width, h: 2 * REACH },
+      marks: [
+        ...scales,
+        setWords(first, CAPTION, beside, REACH + 2, measure),
+        setWords(second, CAPTION, beside, REACH - 2 - CAP * CAPTION, measure),
+      ],
+    },
+    {
+      size: { w: end + END, h: 2 * REACH + line },
+      marks: [
+        ...scales,
+        setWords(`${first} ${second}`, CAPTION, END, 2 * REACH + DESCENT * CAPTION, measure),
+      ],
+    },
   ];
-  const width = Math.max(...captions.map(measure)) * CAPTION;
-  return { size: { w: captionAt + width, h: 2 * REACH }, marks };
+}
+
+/** Both scales, their common zero at (END, REACH). */
+function drawScales(measure: Measure): readonly Mark[] {
+  const scale = (ticks: readonly Tick[], way: 1 | -1): readonly Mark[] =>
+    ticks.flatMap(({ at, length, label }) => {
+      const x = END + at;
+      const tick = stroke({ x, y: REACH }, { x, y: REACH + way * length });
+      if (label === undefined) return [tick];
+      const y = way === 1 ? REACH + LONGEST_TICK + GAP : REACH - LONGEST_TICK - GAP - CAP * LABEL;
+      return [tick, setWords(label, LABEL, x - (measure(label) * LABEL) / 2, y, measure)];
+    });
+  const line = stroke({ x: END, y: REACH }, { x: END + 2 * POINTS_PER.in, y: REACH });
+  return [line, ...scale(MILLIMETRES, 1), ...scale(INCHES, -1)];
+}
+
+function stroke(from: Point, to: Point): Mark {
+  return { kind: 'line', from, to, width: HAIRLINE, ink: 'black' };
+}
+
+function setWords(words: string, size: number, x: number, y: number, measure: Measure): Mark {
+  return { kind: 'words', words, at: { x, y }, size, width: measure(words) * size, head: 0, ink: 'black' };
 }

@@ -73,10 +73,10 @@ export function slugs(
 ): readonly Stamp[] {
   const which = `form ${form.number} of ${forms} · ${sideWords(form)}`;
   const run = `${which} · ${facts.sheets} ${facts.sheets === 1 ? 'sheet' : 'sheets'} · ${facts.date}`;
-  const column = Math.max(...[run, turning].map(measure));
+  const column = measure(run);
   const named = facts.job === '' ? [] : [facts.job];
   const shapes = [
-    [...named.flatMap((t) => breakLines(t, column, measure)), run, turning],
+    [...named, run, turning].flatMap((line) => breakLines(line, column, measure)),
     [...named, run, turning],
     [[...named, run].join(' · '), turning],
     [[...named, run, turning].join(' · ')],
@@ -84,10 +84,10 @@ export function slugs(
   return SIZES.flatMap((size) => shapes.map((lines) => setLines(lines, size, measure)));
 }
 
-/** The title in lines that are no longer than the column, broken between words where that can be done. */
-function breakLines(title: string, column: number, measure: Measure): readonly string[] {
+/** Words in lines that are no longer than the column, broken between words where that can be done. */
+function breakLines(words: string, column: number, measure: Measure): readonly string[] {
   const lines: string[] = [];
-  for (const word of title.split(' ')) {
+  for (const word of words.split(' ')) {
     const last = lines.at(-1);
     if (last !== undefined && measure(`${last} ${word}`) <= column)
       lines[lines.length - 1] = `${last} ${word}`;

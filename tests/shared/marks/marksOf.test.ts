@@ -136,7 +136,8 @@ describe('the sheet of the harvest supper', () => {
       'and 2 in',
       'Harvest supper',
       'form 1 of 1 · both sides · 33 sheets · 2026-03-01',
-      'print, turn side to side (the lead edge stays), print the same form again',
+      'print, turn side to side (the lead edge stays),',
+      'print the same form again',
     ]);
     expect(notices).toEqual(['No room for a register target at the left side and right side.']);
   });
@@ -191,10 +192,10 @@ describe('the sheet of the harvest supper', () => {
 });
 
 describe('a sheet with room at one edge only', () => {
-  /** One card of 7 x 5 in with bleed, its sheet 100 pt larger at the edges that have room, 12 pt at the others. */
+  /** One wide card with bleed, its sheet 100 pt larger at the edges that have room, 12 pt at the others. */
   const card = (edges: Partial<Record<'lead' | 'tail' | 'left' | 'right', number>>) => {
     const { lead = 12, tail = 12, left = 12, right = 12 } = edges;
-    const trim = { x: left + 9, y: tail + 9, w: 504, h: 360 };
+    const trim = { x: left + 9, y: tail + 9, w: 604, h: 360 };
     const placement: Placement<'side1'> = {
       piece: 'Card',
       face: 'front',
@@ -203,7 +204,7 @@ describe('a sheet with room at one edge only', () => {
       bleed: grow<'side1'>(trim, 9),
     };
     const form: Form = { number: 1, sides: [1], placements: [placement] };
-    const sheet = { w: left + 522 + right, h: tail + 378 + lead };
+    const sheet = { w: left + 622 + right, h: tail + 378 + lead };
     const { marks } = marksOf({
       ...supper({ style: 'simplex' }),
       unprintable: { lead: 6, tail: 6, left: 6, right: 6 },

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { holds, overlap } from '../../../shared/geometry/rect.ts';
-import type { Stamp } from '../../../shared/marks/mark.ts';
+import { boundsOf, type Stamp } from '../../../shared/marks/mark.ts';
 import { CLEAR, findRoom, marginsAround, placeFirst } from '../../../shared/marks/room.ts';
 
 const margin = { x: 10, y: 100, w: 200, h: 30 };
@@ -92,6 +92,15 @@ describe('a stamp that may go to several places', () => {
     expect(placed).toEqual([
       { kind: 'line', from: { x: 10, y: 100 }, to: { x: 70, y: 100 }, width: 1, ink: 'black' },
     ]);
+  });
+
+  it('keeps 6 pt away from what is there, or else 2 pt', () => {
+    const taken = [{ x: 10, y: 100, w: 100, h: 30 }];
+    const startOf = (w: number) => placeFirst([stamp(w, 10)], [upright], taken)?.map((m) => boundsOf(m).x);
+    expect(startOf(94)).toEqual([116]);
+    expect(startOf(95)).toEqual([112]);
+    expect(startOf(98)).toEqual([112]);
+    expect(startOf(99)).toBeUndefined();
   });
 
   it('is turned where the place asks for it', () => {

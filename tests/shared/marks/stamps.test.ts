@@ -3,7 +3,7 @@ import type { Work } from '../../../shared/geometry/work.ts';
 import type { Form } from '../../../shared/layout/placement.ts';
 import { leadBars } from '../../../shared/marks/leadBar.ts';
 import { boundsOf, type Mark, type Stamp, type WordsMark } from '../../../shared/marks/mark.ts';
-import { drawRuler } from '../../../shared/marks/ruler.ts';
+import { drawRulers } from '../../../shared/marks/ruler.ts';
 import { oneLine, shorten, slugs, turnWords } from '../../../shared/marks/slug.ts';
 import { measure } from '../../kit/markedJobs.ts';
 
@@ -26,7 +26,7 @@ const expectInside = (stamp: Stamp) => {
 };
 
 describe('the ruler', () => {
-  const ruler = drawRuler(measure);
+  const [ruler, low] = drawRulers(measure) as [Stamp, Stamp];
   const ticks = ruler.marks.flatMap((m) => (m.kind === 'line' && m.from.x === m.to.x ? [m] : []));
   const up = ticks.filter((t) => t.to.y > t.from.y);
   const down = ticks.filter((t) => t.to.y < t.from.y);
@@ -59,7 +59,18 @@ describe('the ruler', () => {
     }
   });
 
-  it('keeps to its own room', () => expectInside(ruler));
+  it('says what to do beside it, or above it where a margin is short', () => {
+    expect(linesOf(ruler).slice(-2)).toEqual(['measure me: 50 mm', 'and 2 in']);
+    expect(linesOf(low).slice(-1)).toEqual(['measure me: 50 mm and 2 in']);
+    expect(low.size).toEqual({ w: 150, h: expect.closeTo(24 + 1.17 * 6, 9) });
+    expect(ruler.size).toEqual({ w: expect.closeTo(153 + 17 * 0.6 * 6, 9), h: 24 });
+    expect(low.marks.slice(0, -1)).toEqual(ruler.marks.slice(0, -2));
+  });
+
+  it('keeps to its own room', () => {
+    expectInside(ruler);
+    expectInside(low);
+  });
 });
 
 describe('the lead-edge bar', () => {
@@ -128,13 +139,15 @@ describe('the slug', () => {
     expect(linesOf(wide!)[0]).toBe(job);
   });
 
-  it('breaks no title that is just as long as the column', () => {
-    const job = 'form 1 of 1 side 1 just as long as the column x';
-    const facts = { job, sheets: 33, date: '2026-03-01' };
-    const [column] = slugs(facts, first, 1, 'x'.repeat(job.length), measure);
-    expect(linesOf(column!)[0]).toBe(job);
-    const [broken] = slugs({ ...facts, job: `${job}y` }, first, 1, 'x'.repeat(job.length), measure);
-    expect(linesOf(broken!)[0]).toBe('form 1 of 1 side 1 just as long as the column');
+  it('breaks nothing that is just as long as the column', () => {
+    const run = 'form 1 of 1 · side 1 · 33 sheets · 2026-03-01';
+    const job = 'a title that is just as long as the column xx';
+    expect(job).toHaveLength(run.length);
+    const [whole] = slugs({ ...facts, job }, first, 1, 'print', measure);
+    expect(linesOf(whole!)).toEqual([job, run, 'print']);
+    const [broken] = slugs({ ...facts, job: `${job}y` }, first, 1, `${job}y`, measure);
+    const lines = ['a title that is just as long as the column', 'xxy'];
+    expect(linesOf(broken!)).toEqual([...lines, run, ...lines]);
   });
 
   it('leaves out a title that says nothing', () => {
