@@ -3,12 +3,13 @@ import type { Alignment } from '../bench/align.ts';
 import type { Axis } from '../bench/axis.ts';
 import type { Repeat } from '../bench/repeat.ts';
 import type { Head, ReaderTurn } from '../geometry/head.ts';
+import type { Work } from '../geometry/work.ts';
 import type { Overs } from '../layout/count.ts';
 import type { FaceName } from '../layout/position.ts';
-import type { FoundArt } from './job.ts';
+import type { FoundArt, Job } from './job.ts';
 
 /** What a person can do to a job. Positions are counted from 0; lengths are pt on side 1. */
-export type Command = ArrangementCommand | BriefCommand;
+export type Command = ArrangementCommand | BriefCommand | OrderCommand;
 
 /** Several positions at once; where one form serves both sides, each position and its partner count as one. */
 interface Several {
@@ -52,6 +53,23 @@ export type BriefCommand =
     }
   | { readonly do: 'set-reader-turn'; readonly piece: string; readonly turned: ReaderTurn };
 
+export type OrderCommand =
+  /** Lays the sheet out afresh for another way of working. */
+  | { readonly do: 'set-work'; readonly work: Work }
+  | { readonly do: 'set-marks'; readonly marks: boolean }
+  | { readonly do: 'set-file-names'; readonly pattern: string }
+  /** Prints faces from other files or pages, or from their files as they are now. */
+  | { readonly do: 'take-art'; readonly faces: readonly TakenArt[] }
+  /** The job laid out from a changed brief, in place of the one before. */
+  | { readonly do: 'change-brief'; readonly laid: Job };
+
+/** The page that a face is printed from, and what was found on it. */
+export interface TakenArt {
+  readonly file: string;
+  readonly page: number;
+  readonly found: FoundArt;
+}
+
 /** What the edit is called where undo and redo are offered. */
 export function nameOfEdit(command: Command): string {
   const pieces = (positions: readonly number[]) =>
@@ -89,5 +107,17 @@ export function nameOfEdit(command: Command): string {
       return `Turn the ${command.face} art of ${command.piece}`;
     case 'set-reader-turn':
       return `Change how ${command.piece} is turned`;
+    case 'set-work':
+      return `Change to ${command.work.style}`;
+    case 'set-marks':
+      return command.marks ? 'Print marks' : 'Leave out the marks';
+    case 'set-file-names':
+      return 'Change the file names';
+    case 'take-art':
+      return command.faces.length === 1
+        ? `Take the art of ${command.faces[0]?.found.piece}`
+        : `Take the art of ${command.faces.length} faces`;
+    case 'change-brief':
+      return 'Change the brief';
   }
 }

@@ -1,13 +1,13 @@
 // Reading a brief that a person or another program wrote: every field checked, every complaint naming its field.
 import type { z } from 'zod';
 import { type Fault, ok, type Result, refuse } from '../fault/result.ts';
-import { hasOneForm, turnOf, type Work } from '../geometry/work.ts';
-import { registerDirection } from '../layout/centring.ts';
+import { turnOf, type Work } from '../geometry/work.ts';
 import { lengthOf, points } from '../units/length.ts';
 import type { Brief, Face, Piece } from './brief.ts';
 import { type WrittenBrief, type WrittenFace, type WrittenPiece, writtenBrief } from './briefSchema.ts';
 import { USUAL_FILE_NAMES } from './fileNames.ts';
 import { type FieldFault, LengthReader } from './lengthReader.ts';
+import { oneFormFaults } from './oneForm.ts';
 
 /**
  * Reads a brief from parsed JSON. Lengths keep the unit they were typed in. A refusal (`brief-invalid`) names each
@@ -109,39 +109,11 @@ function contradictions(written: WrittenBrief, brief: Brief): readonly FieldFaul
       says: turn === undefined ? 'simplex is not turned' : `${brief.work.style} is always turned ${turn}`,
     });
   }
-  if (hasOneForm(brief.work) && turn !== undefined) {
-    faults.push(...oneFormFaults(brief, registerDirection(turn)));
-  }
+  faults.push(...oneFormFaults(brief));
   const names = brief.pieces.map((p) => p.name);
   names.forEach((name, i) => {
     if (names.indexOf(name) < i)
       faults.push({ field: `pieces[${i}].name`, says: `"${name}" is the name of another piece` });
-  });
-  return faults;
-}
-
-function oneFormFaults(brief: Brief, direction: 'across' | 'along'): readonly FieldFault[] {
-  const faults: FieldFault[] = [];
-  const { style } = brief.work;
-  if (!brief.sheet.sidesAlike) {
-    faults.push({
-      field: 'work',
-      says: `${style} prints one form on both sides, so every piece may come out on either side of the paper, and the two sides of this paper are not alike; take work-and-back`,
-    });
-  }
-  if (brief.centring[direction] !== 'centre') {
-    faults.push({
-      field: `centring.${direction}`,
-      says: `${style} needs equal margins ${direction} the feed, so the block must lie in the centre there`,
-    });
-  }
-  brief.pieces.forEach((piece, i) => {
-    if (piece.back === undefined) {
-      faults.push({
-        field: `pieces[${i}].back`,
-        says: `${style} prints fronts and backs from one form, and "${piece.name}" has no back; take simplex or work-and-back`,
-      });
-    }
   });
   return faults;
 }
