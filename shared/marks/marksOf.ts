@@ -46,7 +46,9 @@ export function marksOf(input: MarksInput): Marks {
   const { sheet, unprintable, work, forms, form, measure } = input;
   const turn = turnOf(work);
   const both = usableArea(sheet, unprintable, turn);
-  const cells = forms.flatMap((f) => f.placements.flatMap((p) => cellsOnSide1(p, f, turn, sheet)));
+  const cells = distinctCells(
+    forms.flatMap((f) => f.placements.flatMap((p) => cellsOnSide1(p, f, turn, sheet))),
+  );
   const block = around(cells.map((c) => c.bleed));
   if (both === undefined || block === undefined) return { marks: [], notices: [] };
 
@@ -107,6 +109,17 @@ function cellsOnSide1(
     const view = viewOf(side, turn, sheet);
     return { trim: applyToRect(view, trim), bleed: applyToRect(view, bleed) };
   });
+}
+
+/** Front and back of a piece are cut out at one place, which is looked at once. */
+function distinctCells(cells: readonly Cell[]): readonly Cell[] {
+  const found = new Map<string, Cell>();
+  for (const cell of cells) {
+    const { trim, bleed } = cell;
+    const key = [trim.x, trim.y, trim.w, trim.h, bleed.x, bleed.y, bleed.w, bleed.h].map((v) => v.toFixed(3));
+    found.set(key.join(' '), cell);
+  }
+  return [...found.values()];
 }
 
 /** Side 1 as it looks from this side, and this side as it looks from side 1: the way there is the way back. */
