@@ -26,8 +26,9 @@ export async function send(jobPath: string, options: SendOptions): Promise<void>
     pictures: pictures !== undefined,
     now: new Date(),
     onStep: (says) => {
-      if (says !== said) progress(says);
-      said = says;
+      const [step = says] = says.split(':');
+      if (step !== said) progress(step);
+      said = step;
     },
   });
   if (!sent.ok) return answerFault(json, sent.fault);

@@ -28,7 +28,7 @@ export const TABLE_BRIEF = {
   units: 'in',
   title: 'Harvest table',
   sheet: {
-    size: ['12 in', '18 in'],
+    size: '13 x 19 in',
     unprintable: { lead: '6 mm', tail: '6 mm', left: '5 mm', right: '5 mm' },
   },
   work: 'work-and-back',

@@ -18,7 +18,7 @@ export function proofJobOf(job: Job, files: JobArtFiles): ProofJob {
   };
   return {
     sheet: sheetOf(job.brief).size,
-    turn: turnOf(job.brief.work),
+    turn: job.brief.pieces.some((piece) => piece.back !== undefined) ? turnOf(job.brief.work) : undefined,
     positions: job.arrangement,
     pieces: job.brief.pieces.map((piece) => ({
       name: piece.name,

@@ -36,7 +36,8 @@ export function behind(position: Position, turned: ReaderTurn, turn: Turn, sheet
 
 /**
  * What each pass prints. A one-form style gives the one form that serves both sides, the two-form styles one for
- * each, `simplex` one for side 1 only. A position whose piece has no back leaves its place blank behind.
+ * each, `simplex` one for side 1 only. A position whose piece has no back leaves its place blank behind; where no piece
+ * has one, there is no second form.
  *
  * @throws when a position names a piece that is not among the designs.
  */
@@ -50,11 +51,12 @@ export function formsOf(
   const first = placementsOf(arrangement, designs);
   if (turn === undefined) return [{ number: 1, sides: [1], placements: first }];
   if (hasOneForm(work)) return [{ number: 1, sides: [1, 2], placements: first }];
-  const second = arrangement.map((p) => behind(p, designNamed(designs, p.piece).turned, turn, sheet));
-  return [
-    { number: 1, sides: [1], placements: first },
-    { number: 2, sides: [2], placements: placementsOf(second, designs) },
-  ];
+  const second = placementsOf(
+    arrangement.map((p) => behind(p, designNamed(designs, p.piece).turned, turn, sheet)),
+    designs,
+  );
+  const front: Form = { number: 1, sides: [1], placements: first };
+  return second.length === 0 ? [front] : [front, { number: 2, sides: [2], placements: second }];
 }
 
 /** The design of this name. Throws where there is none: the job has been validated before. */

@@ -92,23 +92,20 @@ describe('two forms', () => {
   });
 
   it('leaves the place behind a piece without a back blank', () => {
-    const position: Position = {
-      piece: 'Menu',
-      face: 'front',
-      trim: { x: 90, y: 90, w: 360, h: 504 },
-      head: 0,
-    };
     const bare = { ...design('head-to-head'), hasBack: false };
-    const forms = formsOf(
-      [position],
-      [bare],
-      { style: 'perfecting', turn: 'end-to-end' },
-      { w: 792, h: 1224 },
-    );
-    expect(forms.map((f) => [f.number, f.sides, f.placements.length])).toEqual([
-      [1, [1], 1],
-      [2, [2], 0],
+    const trim = { x: 90, y: 90, w: 360, h: 504 };
+    const laid: Position[] = [
+      { piece: 'Menu', face: 'front', trim, head: 0 },
+      { piece: 'Tag', face: 'front', trim: { ...trim, y: 650 }, head: 0 },
+    ];
+    const designs = [bare, { ...design('head-to-head'), name: 'Tag' }];
+    const work = { style: 'perfecting', turn: 'end-to-end' } as const;
+    const forms = formsOf(laid, designs, work, { w: 792, h: 1224 });
+    expect(forms.map((f) => [f.number, f.sides, f.placements.map((p) => `${p.piece} ${p.face}`)])).toEqual([
+      [1, [1], ['Menu front', 'Tag front']],
+      [2, [2], ['Tag back']],
     ]);
+    expect(formsOf(laid, [bare, { ...bare, name: 'Tag' }], work, { w: 792, h: 1224 })).toHaveLength(1);
   });
 
   it('prints one form on one side in simplex', () => {

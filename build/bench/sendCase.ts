@@ -1,0 +1,111 @@
+// One case of the sending benchmark in a process of its own, so that its peak memory is its own. Prints one JSON line.
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { PDFDocument } from '@cantoo/pdf-lib';
+import { openJobArt } from '../../electron/job/jobArt.ts';
+import { writeJobSheets } from '../../electron/job/jobSheets.ts';
+import { layJob } from '../../electron/job/layJob.ts';
+import { proveWritten } from '../../electron/job/proveWritten.ts';
+import type { Job } from '../../shared/job/job.ts';
+import { layOutBrief } from '../../shared/job/layOutJob.ts';
+import { readBrief } from '../../shared/job/readBrief.ts';
+import { BENCH_CARD, drawBenchArt } from './benchArt.ts';
+
+/** What is measured: `faces` different pages, placed `up` times in all. */
+const [faces = 1, up = 1, kilobytes = 2000] = process.argv.slice(2).map(Number);
+
+const MARGIN = 30;
+const { trim, bleed } = BENCH_CARD;
+const columns = Math.ceil(Math.sqrt(up));
+const rows = Math.ceil(up / columns);
+const cell = { w: trim.w + 2 * bleed, h: trim.h + 2 * bleed };
+const sheet = [columns * cell.w + 2 * MARGIN, rows * cell.h + 2 * MARGIN];
+
+const folder = await mkdtemp(join(tmpdir(), 'turnlay-bench-'));
+try {
+  console.log(JSON.stringify(await measure()));
+} finally {
+  await rm(folder, { recursive: true });
+}
+
+async function measure(): Promise<object> {
+  const path = join(folder, 'art.pdf');
+  const art = await drawBenchArt(faces, kilobytes);
+  await writeFile(path, art);
+  const job = await layOut(path);
+
+  const library = await time(async () => (await PDFDocument.load(art, { updateMetadata: false })).save());
+  const opened = await openJobArt(job.brief);
+  if (!opened.ok) throw new Error(opened.fault.message);
+  const opening = await time(() => openJobArt(job.brief));
+  let bytes = 0;
+  const writing = await time(async () => {
+    const sheets = await writeJobSheets(job, opened.value, new Date(0));
+    if (!sheets.ok) throw new Error(sheets.fault.message);
+    bytes = sheets.value.files.reduce((sum, f) => sum + f.bytes.length, 0);
+    return sheets.value;
+  });
+  const sheets = await writeJobSheets(job, opened.value, new Date(0));
+  if (!sheets.ok) throw new Error(sheets.fault.message);
+  const peakOfSending = peak();
+  const files = new Map(sheets.value.files.map((f) => [f.name, f.bytes]));
+  const proving = await time(() => proveWritten(job, opened.value, sheets.value.sides, files, {}), 1);
+  const layout = await time(async () => layOutBrief(job.brief));
+  return {
+    faces,
+    up,
+    art: art.length,
+    bytes,
+    library,
+    opening,
+    writing,
+    proving,
+    layout,
+    peakOfSending,
+    peak: peak(),
+  };
+}
+
+async function layOut(path: string): Promise<Job> {
+  const pieces = Array.from({ length: faces }, (_n, i) => ({
+    name: `Card ${i + 1}`,
+    trim: [trim.w, trim.h],
+    bleed,
+    lies: 'upright',
+    quantity: Math.round((100 * up) / faces),
+    front: { file: path, page: i + 1 },
+  }));
+  const edge = MARGIN - 1;
+  const written = {
+    units: 'pt',
+    title: 'Benchmark',
+    sheet: { size: sheet, unprintable: { lead: edge, tail: edge, left: edge, right: edge } },
+    work: 'simplex',
+    gutter: 2 * bleed,
+    pieces,
+  };
+  const brief = readBrief(written);
+  if (!brief.ok) throw new Error(brief.fault.message);
+  const laid = await layJob(brief.value);
+  if (!laid.ok) throw new Error(laid.fault.message);
+  if (laid.value.job.arrangement.length !== up)
+    throw new Error(`${laid.value.job.arrangement.length} up instead of ${up}`);
+  return laid.value.job;
+}
+
+/** The median time of a few runs, in ms. */
+async function time(run: () => Promise<unknown>, runs = 5): Promise<number> {
+  const times: number[] = [];
+  for (let i = 0; i < runs; i++) {
+    const start = performance.now();
+    await run();
+    times.push(performance.now() - start);
+  }
+  return times.sort((a, b) => a - b)[Math.floor(runs / 2)] ?? 0;
+}
+
+/** The most memory this process has held, in MB. */
+function peak(): number {
+  return process.resourceUsage().maxRSS / 1024;
+}
