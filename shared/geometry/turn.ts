@@ -25,7 +25,8 @@ export function lookFromBehind<S extends Side>(turn: Turn, sheet: Size): Transfo
   }
 }
 
-/** Where a rectangle printed on one side lies as seen from the other, in pt. */
+/** Where a rectangle printed on one side lies as seen from the other, in pt. Its size stays just what it was. */
 export function seenFromBehind<S extends Side>(rect: Rect<S>, turn: Turn, sheet: Size): Rect<Behind<S>> {
-  return applyToRect(lookFromBehind<S>(turn, sheet), rect);
+  const { x, y } = applyToRect(lookFromBehind<S>(turn, sheet), rect);
+  return { x, y, w: rect.w, h: rect.h };
 }
