@@ -1,0 +1,42 @@
+// Unpacking a stranger's stream, no further than a limit.
+import { decodePDFRawStream, type PDFRawStream } from '@cantoo/pdf-lib';
+import { asDict, asNumber, entriesOf, follow, under } from '../art/peek.ts';
+
+/** How many bytes are unpacked before the limit is looked at again. */
+const STEP = 1 << 20;
+
+/**
+ * The bytes of a stream without its filters, or why there are none: more than `limit` of them, or filters that are
+ * damaged or not for drawings.
+ */
+export function unpack(stream: PDFRawStream, limit: number): Uint8Array | 'too-large' | 'unreadable' {
+  const { dict, contents } = stream;
+  if (follow(dict.context, under(dict, 'Filter')) === undefined) {
+    return contents.length > limit ? 'too-large' : contents;
+  }
+  if (hasPredictor(stream)) return 'unreadable';
+  try {
+    const decoder = decodePDFRawStream(stream);
+    for (let read = 0; read <= limit; read += STEP) {
+      if (decoder.getBytes(STEP).length === STEP) continue;
+      decoder.reset();
+      const bytes = decoder.getBytes(0);
+      return bytes.length > limit
+        ? 'too-large'
+        : new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.length);
+    }
+    return 'too-large';
+  } catch {
+    return 'unreadable';
+  }
+}
+
+/** The library does not undo predictors: what it would give is not the drawing. */
+function hasPredictor({ dict }: PDFRawStream): boolean {
+  const { context } = dict;
+  const given = under(dict, 'DecodeParms');
+  return [given, ...entriesOf(context, given)].some((entry) => {
+    const parms = asDict(context, entry);
+    return parms !== undefined && (asNumber(context, under(parms, 'Predictor')) ?? 1) > 1;
+  });
+}
