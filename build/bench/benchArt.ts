@@ -1,11 +1,12 @@
-// Art for benchmarks: cards with a photograph that does not compress, and fine vector work over it.
+// Art for benchmarks: cards with a photograph that does not compress, in strips as flattened transparency leaves it,
+// and fine vector work over it.
 import { degrees, PDFDocument, PDFName, type PDFPage, rgb } from '@cantoo/pdf-lib';
 
 /** A card of the benchmarks, in pt. */
 export const BENCH_CARD = { trim: { w: 144, h: 90 }, bleed: 9 } as const;
 
-/** A PDF of this many cards, each with a photograph of about `kilobytes`. The same numbers give the same bytes. */
-export async function drawBenchArt(pages: number, kilobytes: number): Promise<Uint8Array> {
+/** A PDF of this many cards, each with a photograph of about `kilobytes` in `strips`. The same numbers, the same bytes. */
+export async function drawBenchArt(pages: number, kilobytes: number, strips: number): Promise<Uint8Array> {
   const pdf = await PDFDocument.create({ updateMetadata: false });
   const { trim, bleed } = BENCH_CARD;
   const size = { w: trim.w + 2 * bleed, h: trim.h + 2 * bleed };
@@ -13,7 +14,8 @@ export async function drawBenchArt(pages: number, kilobytes: number): Promise<Ui
   for (let n = 0; n < pages; n++) {
     const page = pdf.addPage([size.w, size.h]);
     page.setTrimBox(bleed, bleed, trim.w, trim.h);
-    placePhotograph(page, Math.max(8, Math.round(Math.sqrt((kilobytes * 1024) / 3))), noise, size);
+    const pixels = Math.max(1, Math.round((kilobytes * 1024) / 3 / strips));
+    for (let i = 0; i < strips; i++) placeStrip(page, i, size.h / strips, pixels, noise);
     for (let i = 0; i < 60; i++) {
       page.drawLine({
         start: { x: i * 2.5, y: bleed },
@@ -27,25 +29,22 @@ export async function drawBenchArt(pages: number, kilobytes: number): Promise<Ui
   return pdf.save();
 }
 
-function placePhotograph(
-  page: PDFPage,
-  side: number,
-  noise: () => number,
-  size: { w: number; h: number },
-): void {
-  const pixels = Uint8Array.from({ length: side * side * 3 }, () => noise() * 256);
-  const image = page.doc.context.flateStream(pixels, {
+/** The strip number `index` of the photograph: one row of so many pixels, across the page and `height` pt high. */
+function placeStrip(page: PDFPage, index: number, height: number, pixels: number, noise: () => number): void {
+  const { context } = page.doc;
+  const colours = Uint8Array.from({ length: pixels * 3 }, () => noise() * 256);
+  const image = context.flateStream(colours, {
     Type: 'XObject',
     Subtype: 'Image',
-    Width: side,
-    Height: side,
+    Width: pixels,
+    Height: 1,
     ColorSpace: 'DeviceRGB',
     BitsPerComponent: 8,
   });
-  const ref = page.doc.context.register(image);
-  page.node.setXObject(PDFName.of('Photograph'), ref);
-  const draw = page.doc.context.flateStream(`q ${size.w} 0 0 ${size.h} 0 0 cm /Photograph Do Q`);
-  page.node.addContentStream(page.doc.context.register(draw));
+  const name = PDFName.of(`Strip${index}`);
+  page.node.setXObject(name, context.register(image));
+  const draw = `q ${page.getWidth()} 0 0 ${height} 0 ${index * height} cm ${name} Do Q`;
+  page.node.addContentStream(context.register(context.flateStream(draw)));
 }
 
 /** A plain generator of numbers from 0 to 1, so that art is the same in every run (Lehmer, 1951; modulus 2^31 - 1). */

@@ -17,11 +17,12 @@ interface Measured {
   readonly peak: number;
 }
 
-const CASES: readonly (readonly [faces: number, up: number, kilobytes: number])[] = [
-  [1, 1, 4000],
-  [1, 24, 4000],
-  [1, 400, 4000],
-  [200, 200, 60],
+const CASES: readonly (readonly [faces: number, up: number, kilobytes: number, strips: number])[] = [
+  [1, 1, 4000, 1500],
+  [1, 24, 4000, 1500],
+  [1, 400, 4000, 1500],
+  [1, 400, 4000, 1],
+  [200, 200, 60, 4],
 ];
 
 /** Prints one line for every case. */
@@ -29,19 +30,15 @@ export function benchSending(): void {
   console.log(
     'Sending: pages, placements | laying out | written / load and save | file - art | file / art | proof | peak (with proof)',
   );
-  for (const [faces, up, kilobytes] of CASES) {
+  for (const one of CASES) {
     const script = fileURLToPath(new URL('./sendCase.ts', import.meta.url));
-    const out = execFileSync(
-      process.execPath,
-      ['--import', 'tsx', script, String(faces), String(up), String(kilobytes)],
-      {
-        encoding: 'utf8',
-      },
-    );
+    const out = execFileSync(process.execPath, ['--import', 'tsx', script, ...one.map(String)], {
+      encoding: 'utf8',
+    });
     const m: Measured = JSON.parse(out);
     console.log(
       [
-        `${m.faces}, ${m.up}`,
+        `${m.faces} of ${one[3]} images, ${m.up}`,
         `${m.layout.toFixed(1)} ms`,
         `${m.writing.toFixed(0)} / ${m.library.toFixed(0)} ms = ${(m.writing / m.library).toFixed(2)}`,
         `${((m.bytes - m.art) / 1000).toFixed(1)} kB`,

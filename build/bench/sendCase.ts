@@ -12,13 +12,13 @@ import { layOutBrief } from '../../shared/job/layOutJob.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
 import { BENCH_CARD, drawBenchArt } from './benchArt.ts';
 
-/** What is measured: `faces` different pages, placed `up` times in all. */
-const [faces = 1, up = 1, kilobytes = 2000] = process.argv.slice(2).map(Number);
+/** What is measured: `faces` different pages of `strips` images, placed `up` times in all. */
+const [faces = 1, up = 1, kilobytes = 2000, strips = 1] = process.argv.slice(2).map(Number);
 
 const MARGIN = 30;
 const { trim, bleed } = BENCH_CARD;
-const columns = Math.ceil(Math.sqrt(up));
-const rows = Math.ceil(up / columns);
+const columns = [20, 6, 4, 1].find((n) => up % n === 0) ?? up;
+const rows = up / columns;
 const cell = { w: trim.w + 2 * bleed, h: trim.h + 2 * bleed };
 const sheet = [columns * cell.w + 2 * MARGIN, rows * cell.h + 2 * MARGIN];
 
@@ -31,7 +31,7 @@ try {
 
 async function measure(): Promise<object> {
   const path = join(folder, 'art.pdf');
-  const art = await drawBenchArt(faces, kilobytes);
+  const art = await drawBenchArt(faces, kilobytes, strips);
   await writeFile(path, art);
   const job = await layOut(path);
 
