@@ -1,0 +1,10 @@
+// The art of this window: read and drawn once for all stages that show it.
+import { host } from '../hostClient/host.ts';
+import { openArtPictures } from './artPictures.ts';
+import { openArtReading } from './artReading.ts';
+
+export const artReading = openArtReading((art) => host.art.look({ art }));
+
+export const artPictures = openArtPictures(artReading);
+
+host.on('art', ({ art }) => artPictures.forget(art));

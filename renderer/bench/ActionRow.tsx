@@ -1,0 +1,34 @@
+// A row of small buttons, each for one action, with its name where the pointer rests.
+import { Button, Tooltip, TooltipTrigger } from 'react-aria-components';
+import type { ActionName } from '../../shared/contract/actions.ts';
+import { actionBook, labelOf } from '../actions/actionBook.ts';
+import { useActionsShown } from '../actions/useActions.ts';
+import { Icon } from './Icon.tsx';
+
+export function ActionRow({
+  names,
+  label,
+}: {
+  readonly names: readonly ActionName[];
+  readonly label: string;
+}) {
+  const shown = useActionsShown();
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset is for what is filled in.
+    <div className="icon-row" role="group" aria-label={label}>
+      {names.map((name) => (
+        <TooltipTrigger key={name} delay={400}>
+          <Button
+            className="icon-button"
+            aria-label={labelOf(name, shown)}
+            isDisabled={shown.off.includes(name)}
+            onPress={() => actionBook.run(name)}
+          >
+            <Icon name={name} />
+          </Button>
+          <Tooltip className="tip">{labelOf(name, shown)}</Tooltip>
+        </TooltipTrigger>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,54 @@
+// The bench: the sheet with its pieces in the middle, the tools above it, and all of it in words beside it.
+import { useState } from 'react';
+import { shownJob } from '../state/jobState.ts';
+import { useApp } from '../state/store.ts';
+import { BenchCanvas } from './BenchCanvas.tsx';
+import { useFindings } from './findings.ts';
+import { ChosenMany } from './panel/ChosenMany.tsx';
+import { ChosenOne } from './panel/ChosenOne.tsx';
+import { Legend } from './panel/Legend.tsx';
+import { Positions } from './panel/Positions.tsx';
+import { Supply } from './panel/Supply.tsx';
+import { Wrong } from './panel/Wrong.tsx';
+import { RepeatBox } from './RepeatBox.tsx';
+import { Toolbar } from './Toolbar.tsx';
+import { useBenchActions } from './useBenchActions.ts';
+import { useTurning } from './useTurning.ts';
+import './bench.css';
+
+export function Bench() {
+  const [repeating, setRepeating] = useState(false);
+  const findings = useFindings();
+  useBenchActions(() => setRepeating(true));
+  const hands = useTurning();
+  return (
+    <section className="bench" aria-label="Bench">
+      <Toolbar />
+      <BenchCanvas hands={hands} />
+      <aside className="beside" aria-label="The sheet in words">
+        <Wrong findings={findings} />
+        <Chosen />
+        <section className="block grows" aria-label="Positions">
+          <h2>Positions</h2>
+          <Positions findings={findings} />
+        </section>
+        <Supply />
+        <Legend />
+      </aside>
+      {repeating && <RepeatBox onClose={() => setRepeating(false)} />}
+    </section>
+  );
+}
+
+/** What there is to set of the pieces that are chosen. */
+function Chosen() {
+  const selection = useApp((s) => s.selection);
+  const [only, ...more] = selection;
+  const position = useApp((s) => (only === undefined ? undefined : shownJob(s)?.arrangement[only]));
+  if (only === undefined || position === undefined) return null;
+  return more.length === 0 ? (
+    <ChosenOne index={only} position={position} />
+  ) : (
+    <ChosenMany selection={selection} />
+  );
+}

@@ -1,0 +1,56 @@
+// What can be done with the chosen pieces, where the hand asked for it.
+import { Fragment } from 'react';
+import { Menu, MenuItem, Popover, Separator } from 'react-aria-components';
+import type { ActionName } from '../../shared/contract/actions.ts';
+import { actionBook, labelOf } from '../actions/actionBook.ts';
+import { useActionsShown } from '../actions/useActions.ts';
+import { Icon } from './Icon.tsx';
+
+const GROUPS = [
+  ['turn-left', 'turn-right', 'swap-faces'],
+  ['duplicate', 'step-and-repeat', 'remove'],
+  ['align-left', 'align-middle-across', 'align-right', 'align-lead', 'align-middle-along', 'align-tail'],
+  ['take-in-hand', 'choose-all', 'lay-out'],
+] as const satisfies readonly (readonly ActionName[])[];
+
+export function PieceMenu({
+  at,
+  onClose,
+}: {
+  /** The element beside which it opens. */
+  readonly at: Element;
+  readonly onClose: () => void;
+}) {
+  const shown = useActionsShown();
+  return (
+    <Popover
+      triggerRef={{ current: at }}
+      isOpen
+      onOpenChange={(open) => {
+        if (!open) onClose();
+      }}
+      placement="bottom start"
+      className="popover"
+    >
+      <Menu
+        aria-label="Chosen pieces"
+        className="piece-menu"
+        disabledKeys={shown.off}
+        onAction={(key) => actionBook.run(key as ActionName)}
+        autoFocus="first"
+      >
+        {GROUPS.map((names, i) => (
+          <Fragment key={names[0]}>
+            {i > 0 && <Separator />}
+            {names.map((name) => (
+              <MenuItem key={name} id={name} className="option" textValue={labelOf(name, shown)}>
+                <Icon name={name} />
+                {labelOf(name, shown)}
+              </MenuItem>
+            ))}
+          </Fragment>
+        ))}
+      </Menu>
+    </Popover>
+  );
+}

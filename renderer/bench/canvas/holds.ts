@@ -1,0 +1,105 @@
+// What a pressed button does until it is let go: it pans the bench, draws a frame around pieces, or drags them.
+import { between, toScreen } from '../../../shared/bench/view.ts';
+import type { Point, Rect, Side } from '../../../shared/geometry/space.ts';
+import { applyToRect, inverse } from '../../../shared/geometry/transform.ts';
+import { beginDrag, type Drag, type Dragged, dragBy } from '../gesture/drag.ts';
+import { piecesIn } from '../model/picking.ts';
+import { ontoArrangement } from '../model/shownPieces.ts';
+import type { BenchParts } from './runBench.ts';
+import type { Scene } from './scene.ts';
+
+export interface Hold {
+  readonly move: (at: Point<'screen'>, event: PointerEvent) => void;
+  readonly end: () => void;
+  readonly cancel: () => void;
+}
+
+/** How near in px a piece comes to a target before it is drawn to it. */
+const SNAP_REACH = 8;
+/** A hand that moves less than this, in px, has only pressed. */
+const STILL = 3;
+
+export function holdToPan(from: Point<'screen'>, panBy: (dx: number, dy: number) => void): Hold {
+  let last = from;
+  return {
+    move: (at) => {
+      panBy(at.x - last.x, at.y - last.y);
+      last = at;
+    },
+    end: () => undefined,
+    cancel: () => undefined,
+  };
+}
+
+export function holdToFrame(
+  from: Point<'screen'>,
+  adds: boolean,
+  scene: Scene,
+  { app, gesture }: BenchParts,
+): Hold {
+  const before = app.getState().selection;
+  const choose = (positions: readonly number[]) =>
+    app.getState().select(adds ? [...before, ...positions] : positions);
+  if (!adds) choose([]);
+  return {
+    move: (at) => {
+      const frame = between(from, at);
+      gesture.setState({ gesture: { does: 'frame', frame } });
+      choose(piecesIn(scene.pieces, applyToRect(inverse(toScreen<Side>(scene.view)), frame)));
+    },
+    end: () => undefined,
+    cancel: () => app.getState().select(before),
+  };
+}
+
+export function holdToDrag(
+  from: Point<'screen'>,
+  position: number,
+  adds: boolean,
+  scene: Scene,
+  { app, gesture }: BenchParts,
+): Hold {
+  const { selection, select } = app.getState();
+  if (adds) {
+    select(selection.includes(position) ? selection.filter((i) => i !== position) : [...selection, position]);
+  } else if (!selection.includes(position)) {
+    select([position]);
+  }
+  const chosen = app.getState().selection;
+  const onto = ontoArrangement(scene.job, app.getState().side);
+  const seen = (box: Rect<Side>) => applyToRect(onto, box);
+  let drag: Drag | undefined;
+  let dragged: Dragged | undefined;
+  let moving: ReadonlySet<number> = new Set();
+  const moveTo = (at: Point<'screen'>, free: boolean) => {
+    const [dx, dy] = [(at.x - from.x) / scene.view.zoom, -(at.y - from.y) / scene.view.zoom];
+    if (drag === undefined) {
+      if (Math.hypot(at.x - from.x, at.y - from.y) < STILL || !chosen.includes(position)) return;
+      drag = beginDrag(scene.job, chosen, position);
+      moving = new Set(drag?.moving);
+    }
+    if (drag === undefined) return;
+    dragged = dragBy(drag, onto.a * dx, onto.d * dy, free ? 0 : SNAP_REACH / scene.view.zoom);
+    app.getState().preview(dragged.job);
+    const guides = dragged.guides.map((g) => ({
+      name: g.name,
+      axis: g.axis,
+      lines: g.lines.map((line) => across(onto, g.axis, line)),
+      gaps: g.gaps.map((gap) => ({ from: across(onto, g.axis, gap.from), to: across(onto, g.axis, gap.to) })),
+    }));
+    gesture.setState({ gesture: { does: 'drag', moving, guides, box: seen(dragged.box) } });
+  };
+  return {
+    move: (at, event) => moveTo(at, event.altKey),
+    end: () => {
+      if (dragged?.command !== undefined) app.getState().commit(dragged.command);
+      else if (drag !== undefined) app.getState().cancel();
+    },
+    cancel: () => app.getState().cancel(),
+  };
+}
+
+/** Where a line across an axis is seen. */
+function across(onto: { a: number; d: number; e: number; f: number }, axis: 'x' | 'y', at: number): number {
+  return axis === 'x' ? onto.a * at + onto.e : onto.d * at + onto.f;
+}

@@ -1,0 +1,43 @@
+// Where a copy of some pieces is put: a gutter away on the side where there is room, else a little aside.
+
+import type { Shift } from '../../../shared/bench/align.ts';
+import { around, holds, overlap, shift } from '../../../shared/geometry/rect.ts';
+import { usableArea } from '../../../shared/geometry/sheet.ts';
+import type { Rect } from '../../../shared/geometry/space.ts';
+import { turnOf } from '../../../shared/geometry/work.ts';
+import { type Job, sheetOf } from '../../../shared/job/job.ts';
+import { leadersOf, mirrorOf } from '../../../shared/job/partners.ts';
+import { points } from '../../../shared/units/length.ts';
+
+/** A little aside, in pt: a quarter of an inch. */
+const ASIDE = 18;
+
+/** How far the copy of the chosen positions lies from them, in pt as the arrangement counts. */
+export function copyPlace(job: Job, chosen: readonly number[]): Shift {
+  const positions = leadersOf(job, chosen).flatMap((i) => job.arrangement[i] ?? []);
+  const box = around(positions.map((p) => p.trim));
+  const { size, unprintable } = sheetOf(job.brief);
+  const usable = usableArea(size, unprintable, turnOf(job.brief.work));
+  if (box === undefined || usable === undefined) return { dx: 0, dy: 0 };
+  const gutter = points(job.brief.gutter);
+  const [across, along] = [box.w + gutter, box.h + gutter];
+  const ways: readonly Shift[] = [
+    { dx: across, dy: 0 },
+    { dx: 0, dy: -along },
+    { dx: 0, dy: along },
+    { dx: -across, dy: 0 },
+  ];
+  const isFree = (by: Shift) => {
+    const copies = positions.map((p) => ({ ...p, trim: shift(p.trim, by.dx, by.dy) }));
+    const taken: readonly Rect<'side1'>[] = job.arrangement.map((p) => p.trim);
+    const mirrors = copies.flatMap((p) => mirrorOf(job, p)?.trim ?? []);
+    return copies.every(
+      ({ trim }) => holds(usable, trim) && ![...taken, ...mirrors].some((other) => overlap(trim, other)),
+    );
+  };
+  const aside = {
+    dx: box.x + box.w + ASIDE <= size.w ? ASIDE : -Math.min(ASIDE, box.x),
+    dy: box.y - ASIDE >= 0 ? -ASIDE : Math.min(ASIDE, size.h - box.y - box.h),
+  };
+  return ways.find(isFree) ?? aside;
+}

@@ -1,0 +1,97 @@
+// Dragging pieces: from where the hand took them to where it lets them go, with the snap that holds them on the way.
+import { lengthAlong, mirroredAxis } from '../../../shared/bench/axis.ts';
+import type { Guide, SnapTarget } from '../../../shared/bench/snap/guide.ts';
+import { snap } from '../../../shared/bench/snap/snap.ts';
+import { snapTargets } from '../../../shared/bench/snap/snapTargets.ts';
+import { around, centre, shift } from '../../../shared/geometry/rect.ts';
+import type { Rect } from '../../../shared/geometry/space.ts';
+import { turnOf } from '../../../shared/geometry/work.ts';
+import type { Command } from '../../../shared/job/commands.ts';
+import { edit } from '../../../shared/job/edit.ts';
+import { designsOf, type Job, sheetOf } from '../../../shared/job/job.ts';
+import { leadersOf, partnerIndex } from '../../../shared/job/partners.ts';
+import { designNamed } from '../../../shared/layout/forms.ts';
+import { points } from '../../../shared/units/length.ts';
+
+/** A drag that has begun. Lengths in pt, as the arrangement counts. */
+export interface Drag {
+  readonly job: Job;
+  /** The positions that the hand moves, the grabbed one first. */
+  readonly leaders: readonly number[];
+  /** All positions that move: the leaders, and the partners that follow them. */
+  readonly moving: readonly number[];
+  /** The trims of the leaders together, where they were taken. */
+  readonly box: Rect<'side1'>;
+  readonly targets: readonly SnapTarget[];
+}
+
+/** A drag as it stands. */
+export interface Dragged {
+  readonly guides: readonly Guide[];
+  /** Where the trims of the leaders together lie now. */
+  readonly box: Rect<'side1'>;
+  /** The edit that letting go would make; none while nothing has moved. */
+  readonly command: Command | undefined;
+  /** The job with that edit made. */
+  readonly job: Job;
+}
+
+/** Begins to drag the chosen positions, one of which was grabbed. `undefined` where there is no such position. */
+export function beginDrag(job: Job, chosen: readonly number[], grabbed: number): Drag | undefined {
+  const leaders = leadersOf(job, [grabbed, ...likeGrabbed(job, chosen, grabbed)]);
+  const positions = leaders.flatMap((i) => job.arrangement[i] ?? []);
+  const box = around(positions.map((p) => p.trim));
+  if (box === undefined) return undefined;
+  const partners = positions.flatMap((p) => partnerIndex(job, p) ?? []);
+  const moving = [...new Set([...leaders, ...partners])];
+  const others = job.arrangement.flatMap(({ trim }, i) =>
+    moving.includes(i) ? [] : [{ trim, name: `position ${i + 1}` }],
+  );
+  const designs = designsOf(job.brief);
+  const dragged = {
+    size: { w: box.w, h: box.h },
+    bleed: Math.max(...positions.map((p) => designNamed(designs, p.piece).bleed)),
+    partnered: partners.length > 0,
+  };
+  const sheet = { ...sheetOf(job.brief), work: job.brief.work };
+  const targets = snapTargets(dragged, others, sheet, points(job.brief.gutter), job.brief.units);
+  return { job, leaders, moving, box, targets };
+}
+
+/** The chosen positions, those on the grabbed one's half of the sheet first: of a piece and its partner they lead. */
+function likeGrabbed(job: Job, chosen: readonly number[], grabbed: number): readonly number[] {
+  const turn = turnOf(job.brief.work);
+  const axis = mirroredAxis(turn ?? 'side-to-side');
+  const middle = lengthAlong(sheetOf(job.brief).size, axis) / 2;
+  const half = (index: number) => {
+    const trim = job.arrangement[index]?.trim;
+    return trim === undefined ? 0 : Math.sign(centre(trim)[axis] - middle);
+  };
+  const other = (index: number) => Number(half(index) !== half(grabbed));
+  return [...chosen].sort((a, b) => other(a) - other(b));
+}
+
+/**
+ * The drag when the hand has moved by (dx, dy) pt. What is dragged stops at the edges of the sheet and is drawn to
+ * targets within `reach` pt; with a `reach` of 0 it goes freely.
+ */
+export function dragBy(drag: Drag, dx: number, dy: number, reach: number): Dragged {
+  const { box, job, leaders } = drag;
+  const { size } = sheetOf(job.brief);
+  const onSheet = (at: Rect<'side1'>): Rect<'side1'> => ({
+    ...at,
+    x: Math.max(0, Math.min(size.w - at.w, at.x)),
+    y: Math.max(0, Math.min(size.h - at.h, at.y)),
+  });
+  const hand = onSheet(shift(box, dx, dy));
+  const held = reach > 0 ? snap(hand, drag.targets, reach) : { dx: 0, dy: 0, guides: [] };
+  const snapped = shift(hand, held.dx, held.dy);
+  const placed = onSheet(snapped);
+  const guides = held.guides.filter((g) => placed[g.axis] === snapped[g.axis]);
+  const command: Command = { do: 'move', positions: leaders, dx: placed.x - box.x, dy: placed.y - box.y };
+  if (command.dx === 0 && command.dy === 0) return { guides, box: placed, command: undefined, job };
+  const moved = edit(job, command);
+  return moved.ok
+    ? { guides, box: placed, command, job: moved.value }
+    : { guides: [], box, command: undefined, job };
+}

@@ -1,0 +1,35 @@
+// The bench in words, for those who hear it: what the canvas shows, and what a hand does on it.
+import { turnOf, type Work } from '../../shared/geometry/work.ts';
+import type { Job } from '../../shared/job/job.ts';
+import { sheetOf } from '../../shared/job/job.ts';
+import type { LayoutFinding } from '../../shared/layout/check.ts';
+import { showSize } from '../../shared/units/show.ts';
+import type { Gesture } from './canvas/scene.ts';
+import type { SideUp } from './model/shownPieces.ts';
+
+/** What a person sees at a glance. */
+export function benchInWords(
+  job: Job,
+  side: SideUp,
+  chosen: number,
+  findings: readonly LayoutFinding[],
+): string {
+  const count = job.arrangement.length;
+  const pieces = count === 1 ? 'One piece lies' : `${count} pieces lie`;
+  const sheet = showSize(sheetOf(job.brief).size, job.brief.units);
+  const selected = chosen === 0 ? 'none is chosen' : chosen === count ? 'all are chosen' : `${chosen} chosen`;
+  const faults = findings.length === 0 ? 'nothing is wrong' : `${findings.length} to look at`;
+  return `Side ${side} of a sheet of ${sheet}, lead edge at the top${turnWords(job.brief.work)}. ${pieces} on it, ${selected}, ${faults}.`;
+}
+
+function turnWords(work: Work): string {
+  const turn = turnOf(work);
+  if (turn === undefined) return '';
+  return turn === 'side-to-side' ? ', turned side to side' : ', turned end to end';
+}
+
+/** What holds the dragged piece; empty where nothing does. */
+export function gestureInWords(gesture: Gesture | undefined): string {
+  if (gesture?.does !== 'drag' || gesture.guides.length === 0) return '';
+  return `Held by ${gesture.guides.map((g) => g.name).join(', ')}.`;
+}

@@ -1,0 +1,93 @@
+// Drawing the rulers along the window, in the unit that the person reads, counted from the left edge and from the tail.
+import type { View } from '../../../shared/bench/view.ts';
+import type { Size } from '../../../shared/geometry/space.ts';
+import { POINTS_PER, type Unit } from '../../../shared/units/length.ts';
+import type { Inks } from './inks.ts';
+import { crisp, type Paper, pointOnScreen } from './pen.ts';
+
+/** How thick the rulers are, in px. */
+export const RULER = 22;
+
+/** The parts a unit is told in, from coarse to fine: how many of the unit a numbered stroke is, and its parts. */
+const STEPS: Readonly<Record<Unit, readonly (readonly [number, number])[]>> = {
+  in: [
+    [0.25, 4],
+    [0.5, 4],
+    [1, 8],
+    [2, 8],
+    [5, 5],
+    [10, 10],
+    [20, 4],
+  ],
+  mm: [
+    [1, 10],
+    [5, 5],
+    [10, 10],
+    [20, 4],
+    [50, 5],
+    [100, 10],
+    [200, 4],
+    [500, 5],
+  ],
+  pt: [
+    [6, 6],
+    [12, 6],
+    [36, 6],
+    [72, 6],
+    [144, 4],
+    [360, 5],
+    [720, 10],
+  ],
+};
+
+const LEAST_BETWEEN_NUMBERS = 48;
+
+export function paintRulers(paper: Paper, view: View, window: Size, unit: Unit, inks: Inks): void {
+  const pxPer = POINTS_PER[unit] * view.zoom;
+  const steps = STEPS[unit];
+  const [step, parts] = steps.find(([n]) => n * pxPer >= LEAST_BETWEEN_NUMBERS) ?? steps.at(-1) ?? [1, 1];
+  paper.fillStyle = inks.panel;
+  paper.fillRect(0, 0, window.w, RULER);
+  paper.fillRect(0, 0, RULER, window.h);
+  paper.font = '10px system-ui, "Segoe UI", Roboto, "Liberation Sans", sans-serif';
+  paper.fillStyle = inks.ink;
+  paper.strokeStyle = inks.soft;
+  paper.lineWidth = 1;
+
+  const zero = pointOnScreen(view, { x: 0, y: 0 });
+  const stroke = pxPer * (step / parts);
+  const long = (n: number) => (n % parts === 0 ? RULER : n % (parts / 2) === 0 ? 8 : 5);
+  const number = (n: number) => String(Number(((n * step) / parts).toFixed(3))).replace('-', '\u2212');
+
+  paper.beginPath();
+  paper.textAlign = 'left';
+  paper.textBaseline = 'top';
+  for (let n = Math.ceil((RULER - zero.x) / stroke); zero.x + n * stroke < window.w; n += 1) {
+    const x = crisp(zero.x + n * stroke);
+    paper.moveTo(x, RULER);
+    paper.lineTo(x, RULER - long(n));
+    if (n % parts === 0) paper.fillText(number(n), x + 3, 3);
+  }
+  for (let n = Math.ceil((zero.y - window.h) / stroke); zero.y - n * stroke > RULER; n += 1) {
+    const y = crisp(zero.y - n * stroke);
+    paper.moveTo(RULER, y);
+    paper.lineTo(RULER - long(n), y);
+    if (n % parts !== 0) continue;
+    paper.save();
+    paper.translate(3, y - 3);
+    paper.rotate(-Math.PI / 2);
+    paper.fillText(number(n), 0, 0);
+    paper.restore();
+  }
+  paper.moveTo(0, RULER + 0.5);
+  paper.lineTo(window.w, RULER + 0.5);
+  paper.moveTo(RULER + 0.5, 0);
+  paper.lineTo(RULER + 0.5, window.h);
+  paper.stroke();
+  paper.fillStyle = inks.panel;
+  paper.fillRect(0, 0, RULER, RULER);
+  paper.fillStyle = inks.soft;
+  paper.textAlign = 'center';
+  paper.textBaseline = 'middle';
+  paper.fillText(unit, RULER / 2, RULER / 2 + 1);
+}

@@ -1,0 +1,67 @@
+// The list of positions beside the canvas: all that the canvas shows of them, in words, to be chosen from.
+import { memo } from 'react';
+import { ListBox, ListBoxItem, ListLayout, type Selection, Virtualizer } from 'react-aria-components';
+import type { LayoutFinding } from '../../../shared/layout/check.ts';
+import type { Position } from '../../../shared/layout/position.ts';
+import { Sign } from '../../controls/Note.tsx';
+import { app, useApp } from '../../state/store.ts';
+import { spoils } from '../paint/paintMarks.ts';
+import { headInWords, nameInWords, placeInWords } from './placeInWords.ts';
+
+const ROW = 52;
+
+export function Positions({ findings }: { readonly findings: readonly LayoutFinding[] }) {
+  const arrangement = useApp((s) => s.history?.present.arrangement) ?? [];
+  const unit = useApp((s) => s.history?.present.brief.units) ?? 'in';
+  const selection = useApp((s) => s.selection);
+  const choose = (keys: Selection) =>
+    app.getState().select(keys === 'all' ? [...arrangement.keys()] : [...keys].map(Number));
+  return (
+    <Virtualizer layout={ListLayout} layoutOptions={{ rowHeight: ROW }}>
+      <ListBox
+        aria-label="Positions on the sheet"
+        className="positions"
+        selectionMode="multiple"
+        selectionBehavior="replace"
+        selectedKeys={selection.map(String)}
+        onSelectionChange={choose}
+        items={arrangement.map((position, index) => ({ id: String(index), position, index }))}
+        dependencies={[findings, unit]}
+        escapeKeyBehavior="none"
+        renderEmptyState={() => <p className="soft empty">No piece lies on the sheet.</p>}
+      >
+        {({ id, position, index }) => (
+          <ListBoxItem
+            id={id}
+            className="position"
+            textValue={`${nameInWords(position, index)}: ${placeInWords(position, unit)}, ${headInWords(position.head)}`}
+          >
+            <Row position={position} index={index} findings={findings} />
+          </ListBoxItem>
+        )}
+      </ListBox>
+    </Virtualizer>
+  );
+}
+
+interface RowProps {
+  readonly position: Position;
+  readonly index: number;
+  readonly findings: readonly LayoutFinding[];
+}
+
+const Row = memo(function Row({ position, index, findings }: RowProps) {
+  const own = findings.filter((f) => f.positions.includes(index));
+  return (
+    <>
+      <span className="number">{index + 1}</span>
+      <span className="named">
+        <span className="piece">{position.piece}</span>
+        <span className="soft">
+          {position.face}, {headInWords(position.head)}
+        </span>
+      </span>
+      {own.length > 0 && <Sign tone={own.some(spoils) ? 'bad' : 'ask'} />}
+    </>
+  );
+});
