@@ -9,14 +9,19 @@ export interface Area {
   readonly bottom: number;
 }
 
+/** All of a picture. */
+export function wholeOf({ width, height }: Picture): Area {
+  return { left: 0, top: 0, right: width, bottom: height };
+}
+
 /** Levels of 255 that are rounding and nothing more. A tint of 1 % on white is 2.55 levels. */
 export const ROUNDING = 2;
 
-/** How much of the contrast around a pixel an edge may add to it where it falls between two pixels. */
-const EDGE_SHARE = 0.3;
+/** How much of the contrast near a pixel an edge may add to it where it falls between two pixels. */
+const EDGE_SHARE = 1 / 3;
 
 /** How many pixels off the contrast is looked for. */
-const AROUND = 2;
+const AROUND = 3;
 
 /** Whether the two pictures are the same, pixel for pixel, in this area. */
 export function equalIn(a: Picture, b: Picture, area: Area): boolean {

@@ -2,7 +2,7 @@
 import type { Area } from './band.ts';
 import { affineStep, type Frame, type Step, shiftStep, sumUp } from './normalEquations.ts';
 import type { Picture } from './picture.ts';
-import { type Level, levelOf, pyramidOf } from './pyramid.ts';
+import { type Level, pyramidOf } from './pyramid.ts';
 
 /**
  * Where the art was found, in pixels with y down: what belongs at (x, y) from the middle of the picture was printed
@@ -20,7 +20,7 @@ export interface Displacement {
 /** A displacement, and in how many directions the picture has enough structure to tell it. */
 export interface Fit {
   readonly displacement: Displacement;
-  readonly told: 0 | 1 | 2;
+  readonly told: number;
 }
 
 /** Moved only, or also turned, scaled and slanted. */
@@ -49,12 +49,6 @@ export function fitPicture(found: Picture, reference: Picture, area: Area, freed
     fit = fitLevel(target, source, frameOf(found, area, 2 ** level), freedom, fit.displacement);
   }
   return fit;
-}
-
-/** How much structure a picture has in this area: in how many directions a displacement of it could be told. */
-export function structureIn(picture: Picture, area: Area): Fit['told'] {
-  const whole = levelOf(picture);
-  return shiftStep(sumUp(whole, whole, frameOf(picture, area, 1), AT_REST)).told;
 }
 
 function frameOf(picture: Picture, area: Area, scale: number): Frame {

@@ -54,6 +54,8 @@ const MOST_KEPT = 64_000_000;
 
 /** Keeps the pictures of faces in their place, so that a face that is placed 400 times is photographed once. */
 export class Album {
+  /** Faces seen small, for recognising. */
+  readonly thumbs = new Map<ArtFace, Picture>();
   private readonly kept = new Map<string, Picture>();
   private pixels = 0;
 

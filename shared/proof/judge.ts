@@ -1,8 +1,8 @@
 // The judgement on one face at one position: what is there, and everything that is wrong with it.
 import { countStrangers, isBlank, soften } from './band.ts';
 import type { Fault, Reach, Recognised, Shift } from './finding.ts';
-import { type Album, type ArtFace, IN_PLACE } from './gallery.ts';
-import { type Identified, identify, isUpright } from './identify.ts';
+import { type ArtFace, IN_PLACE } from './gallery.ts';
+import { type Identified, identify, isUpright, type Known } from './identify.ts';
 import { type Look, printedRect } from './looks.ts';
 import { bleedOf, placingFaults, shiftOf } from './placing.ts';
 import { areaInView, type Found, type Settled } from './settle.ts';
@@ -15,23 +15,15 @@ export interface Verdict {
   readonly bleed: readonly Reach[];
 }
 
-/**
- * Judges a look. `faces` are all faces of the job; `tellsPlace` says whether the art of a face has enough structure
- * to measure a shift by.
- */
-export function judge(
-  look: Look,
-  faces: readonly ArtFace[],
-  album: Album,
-  tellsPlace: (face: ArtFace) => boolean,
-): Verdict {
+/** Judges a look. `tellsPlace` says whether the art of a face has enough structure to measure a shift by. */
+export function judge(look: Look, known: Known, tellsPlace: (face: ArtFace) => boolean): Verdict {
   const found = holdUp(look);
-  const expected = faces.find((f) => f.piece === look.piece.name && f.face === look.face);
+  const expected = known.faces.find((f) => f.piece === look.piece.name && f.face === look.face);
   if (expected === undefined) {
     const blank = isBlank(look.picture, areaInView(found, IN_PLACE));
     return unrecognised(blank ? [] : [{ kind: 'unexpected-print' }]);
   }
-  const identity = identify(found, expected, faces, album);
+  const identity = identify(found, expected, known);
   if (identity.is === 'nothing') return unrecognised([{ kind: 'nothing-printed' }]);
   if (identity.is === 'unknown') return unrecognised([artDiffers(found, identity.instead)]);
   const { face, mirrored, turned, placed, agrees } = identity;
@@ -41,8 +33,8 @@ export function judge(
     return { faults: [{ kind: mistake(identity, expected) }], recognised, shift, bleed: [] };
   }
   const placing = placingFaults(look, placed, shift);
-  const lies = placing.every(({ kind }) => kind === 'off-place');
-  const { bleed, faults } = lies ? bleedOf(look, found, identity) : { bleed: [], faults: [] };
+  const straight = placing.every(({ kind }) => kind === 'off-place');
+  const { bleed, faults } = straight ? bleedOf(look, found, identity) : { bleed: [], faults: [] };
   const differs = agrees ? [] : [artDiffers(found, identity)];
   return { faults: [...placing, ...differs, ...faults], recognised, shift, bleed };
 }
@@ -67,15 +59,16 @@ function unrecognised(faults: readonly Fault[]): Verdict {
   return { faults, recognised: undefined, shift: undefined, bleed: [] };
 }
 
-/** A face that is not the expected one, or is it the wrong way round. */
-function mistake({ face, mirrored, turned }: Identified, expected: ArtFace): OtherThanExpected {
+/** How to call a face that is not the expected one, or is it the wrong way round. */
+function mistake(
+  { face, mirrored, turned }: Identified,
+  expected: ArtFace,
+): 'wrong-piece' | 'wrong-face' | 'mirrored' | 'upside-down' | 'quarter-turned' {
   if (face.piece !== expected.piece) return 'wrong-piece';
   if (face !== expected) return 'wrong-face';
   if (mirrored) return 'mirrored';
   return turned === 180 ? 'upside-down' : 'quarter-turned';
 }
-
-type OtherThanExpected = 'wrong-piece' | 'wrong-face' | 'mirrored' | 'upside-down' | 'quarter-turned';
 
 function artDiffers(found: Found, { picture, area }: Settled): Fault {
   const all = Math.max(1, (area.right - area.left) * (area.bottom - area.top));

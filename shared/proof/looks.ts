@@ -4,6 +4,7 @@ import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Edges, Rect } from '../geometry/space.ts';
 import { same } from '../geometry/tolerance.ts';
 import { type FaceName, otherFace, type Position } from '../layout/position.ts';
+import { edgeTowards, OUTWARD, onFace } from './edges.ts';
 import type { SideNumber } from './finding.ts';
 import { type Grid, gridFor, lensOverSheet, pictureSize } from './grid.ts';
 import {
@@ -18,7 +19,6 @@ import {
 } from './hand.ts';
 import type { ProofJob, ProofPiece } from './job.ts';
 import type { Picture } from './picture.ts';
-import { FACE_EDGES } from './reach.ts';
 import { flipSight, type Sight } from './sight.ts';
 import { type TrimAndBleed, wantedBleed } from './wantedBleed.ts';
 
@@ -46,43 +46,62 @@ export interface Look {
 
 /** Everything that is to be looked at on these sides, in the order of the positions; pictures are taken one by one. */
 export function* lookAt(job: ProofJob, sides: Sides, dpi: number): Generator<Look> {
-  const { turn } = job;
   const placed = job.positions.map((position) => place(position, job.pieces));
-  for (const [i, { position, piece, trim, bleed }] of placed.entries()) {
-    const grid = gridFor(piece.trim, bleed, dpi);
+  for (const [i, one] of placed.entries()) {
+    const { position, piece, bleed } = one;
     const others = placed.filter((_, other) => other !== i);
-    const around = wantedBleed({ trim, bleed }, others, job.sheet);
-    const look = (
-      side: SideNumber,
-      face: FaceName,
-      sight: Sight,
-      steps: readonly Step[],
-      toSide: readonly Step[],
-    ) => {
-      const { width, height } = pictureSize(grid, position.head);
-      const cut = sight.photograph(lensOverSheet(grid, trim, position.head), width, height);
-      return {
-        position: i + 1,
-        side,
-        piece,
-        face,
-        grid,
-        lie: turnedBy(toSide),
-        picture: takeSteps(cut, steps),
-        wanted: onFace(around, steps),
-        onSide: (direction: Direction) => undoSteps(direction, toSide),
-      };
+    const cut: Cut = {
+      number: i + 1,
+      position,
+      piece,
+      grid: gridFor(piece.trim, bleed, dpi),
+      around: wantedBleed(one, others, job.sheet),
     };
     if (sides.side1 !== undefined) {
       const steps = stepsToShownFace(position.head);
-      yield look(1, position.face, sides.side1, steps, steps);
+      yield pickUp(cut, 1, position.face, sides.side1, steps, steps);
     }
-    if (sides.side2 !== undefined && turn !== undefined) {
-      const flip = throughPaper(turn);
+    if (sides.side2 !== undefined && job.turn !== undefined) {
+      const flip = throughPaper(job.turn);
       const steps = stepsToFaceBehind(position.head, piece.turned);
-      yield look(2, otherFace(position.face), flipSight(sides.side2, flip), steps, [{ flip }, ...steps]);
+      const behind = flipSight(sides.side2, flip);
+      yield pickUp(cut, 2, otherFace(position.face), behind, steps, [{ flip }, ...steps]);
     }
   }
+}
+
+/** One piece that is cut out of the sheet, and the bleed that must be seen around it on side 1. */
+interface Cut {
+  readonly number: number;
+  readonly position: Position;
+  readonly piece: ProofPiece;
+  readonly grid: Grid;
+  readonly around: Edges;
+}
+
+/** Cuts a piece out of a side, seen with side 1 on top, and turns it; `toSide` are the steps with those of the sheet. */
+function pickUp(
+  cut: Cut,
+  side: SideNumber,
+  face: FaceName,
+  sight: Sight,
+  steps: readonly Step[],
+  toSide: readonly Step[],
+): Look {
+  const { number, position, piece, grid, around } = cut;
+  const { width, height } = pictureSize(grid, position.head);
+  const picture = sight.photograph(lensOverSheet(grid, position.trim, position.head), width, height);
+  return {
+    position: number,
+    side,
+    piece,
+    face,
+    grid,
+    lie: turnedBy(toSide),
+    picture: takeSteps(picture, steps),
+    wanted: onFace(around, steps),
+    onSide: (direction) => undoSteps(direction, toSide),
+  };
 }
 
 /** A position with its piece. Throws for a position that does not fit its piece: the layout has been checked before. */
@@ -100,32 +119,16 @@ function place(
   return { position, piece, trim, bleed: piece.bleed };
 }
 
-const OUTWARD: Readonly<Record<keyof Edges, Direction>> = {
-  left: { x: -1, y: 0 },
-  right: { x: 1, y: 0 },
-  top: { x: 0, y: 1 },
-  bottom: { x: 0, y: -1 },
+const SHEET_EDGES: Readonly<Record<keyof Edges, SheetEdge>> = {
+  left: 'left',
+  right: 'right',
+  top: 'lead',
+  bottom: 'tail',
 };
-
-/** The edge of something upright that lies in this direction. */
-function edgeTowards({ x, y }: Direction): keyof Edges {
-  if (x !== 0) return x < 0 ? 'left' : 'right';
-  return y < 0 ? 'bottom' : 'top';
-}
-
-/** Lengths at the edges of side 1 as lengths at the edges of the face that these steps bring up. */
-function onFace(lengths: Edges, steps: readonly Step[]): Edges {
-  const [left, right, top, bottom] = FACE_EDGES.map(
-    (edge) => lengths[edgeTowards(undoSteps(OUTWARD[edge], steps))],
-  );
-  return { left, right, top, bottom } as Edges;
-}
 
 /** The edge of the side, named as the printer meets it, on which an edge of the face lies. */
 export function sheetEdge(look: Look, edge: keyof Edges): SheetEdge {
-  const onSide = edgeTowards(look.onSide(OUTWARD[edge]));
-  if (onSide === 'top') return 'lead';
-  return onSide === 'bottom' ? 'tail' : onSide;
+  return SHEET_EDGES[edgeTowards(look.onSide(OUTWARD[edge]))];
 }
 
 /** The trim and the bleed that must be seen, in pt from the middle of the trim. */

@@ -17,7 +17,7 @@ export interface Frame {
 /** A step in pixels of the level, and in how many directions it could be told. */
 export interface Step {
   readonly by: Displacement;
-  readonly told: 0 | 1 | 2;
+  readonly told: number;
 }
 
 /**
@@ -106,33 +106,44 @@ function addMoments(to: Float64Array, value: number, X: number, Y: number): void
   to[5] = (to[5] ?? 0) + value * Y * Y;
 }
 
+/** A direction in which a picture changes so much that a displacement along it shows. */
+interface Told {
+  readonly x: number;
+  readonly y: number;
+  readonly strength: number;
+}
+
 /**
- * The step of a fit that only moves. Along a direction without structure (across the lines of a pattern of stripes
- * it has some, along them none) nothing is moved.
+ * The directions, none, one or two at right angles, in which a displacement can be told from the sums of the products
+ * of slopes. Across the lines of a pattern of stripes there is one, along them none.
  */
+export function toldDirections(xx: number, xy: number, yy: number): readonly Told[] {
+  const half = (xx + yy) / 2;
+  const spread = Math.hypot((xx - yy) / 2, xy);
+  const angle = Math.atan2(2 * xy, xx - yy) / 2;
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const both = [
+    { x: cos, y: sin, strength: half + spread },
+    { x: -sin, y: cos, strength: half - spread },
+  ];
+  return both.filter(({ strength }) => strength >= LEAST_STRUCTURE);
+}
+
+/** The step of a fit that only moves, and only in the directions that are told. */
 export function shiftStep(sums: Sums): Step {
   const [xx = 0] = sums.xx;
   const [xy = 0] = sums.xy;
   const [yy = 0] = sums.yy;
   const [xe = 0] = sums.xe;
   const [ye = 0] = sums.ye;
-  const half = (xx + yy) / 2;
-  const spread = Math.hypot((xx - yy) / 2, xy);
-  const angle = Math.atan2(2 * xy, xx - yy) / 2;
-  let dx = 0;
-  let dy = 0;
-  let told: 0 | 1 | 2 = 0;
-  for (const [strength, ux, uy] of [
-    [half + spread, Math.cos(angle), Math.sin(angle)],
-    [half - spread, -Math.sin(angle), Math.cos(angle)],
-  ] as const) {
-    if (strength < LEAST_STRUCTURE) continue;
-    const along = (xe * ux + ye * uy) / strength;
-    dx += along * ux;
-    dy += along * uy;
-    told = told === 0 ? 1 : 2;
+  const told = toldDirections(xx, xy, yy);
+  let [dx, dy] = [0, 0];
+  for (const { x, y, strength } of told) {
+    const along = (xe * x + ye * y) / strength;
+    dx += along * x;
+    dy += along * y;
   }
-  return { by: { dx, dy, xx: 0, xy: 0, yx: 0, yy: 0 }, told };
+  return { by: { dx, dy, xx: 0, xy: 0, yx: 0, yy: 0 }, told: told.length };
 }
 
 /** The step of a fit with all six freedoms. Freedoms without structure are held back by a little damping. */

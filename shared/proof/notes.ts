@@ -1,21 +1,26 @@
 // What the art leaves untold: art that reads the same upside down cannot show that it is upside down.
-import { type Area, countStrangers, isFlat } from './band.ts';
+import type { Head } from '../geometry/head.ts';
+import { countStrangers, isFlat, wholeOf } from './band.ts';
 import type { Note } from './finding.ts';
-import { structureIn } from './fit.ts';
+
 import type { Album, ArtFace } from './gallery.ts';
 import { cutMargin, flipPicture, type Picture, turnPicture } from './picture.ts';
 import { FEWEST_STRANGERS } from './settle.ts';
+import { directionsIn } from './structure.ts';
 
 /** What a face tells of itself. */
 export interface Traits {
   readonly notes: readonly Note[];
   /** Whether a shift of it can be measured, in one direction at least. */
   readonly tellsPlace: boolean;
+  /** Its mean colour, which only few other faces share. */
+  readonly mean: readonly number[];
 }
 
-/** Looks at the art of one face. */
-export function traitsOf(face: ArtFace, album: Album): Traits {
-  const trim = trimmed(face, album);
+/** Looks at the art of one face, photographed lying as it does on the sheet. */
+export function traitsOf(face: ArtFace, lie: Head, album: Album): Traits {
+  const trim = trimmed(face, lie, album);
+  const mean = meanOf(trim);
   const name = `The ${face.face} of "${face.piece}"`;
   const note = (kind: Note['kind'], message: string): Note => ({
     kind,
@@ -23,11 +28,11 @@ export function traitsOf(face: ArtFace, album: Album): Traits {
     face: face.face,
     message: `${name} ${message}`,
   });
-  if (isFlat(trim, whole(trim))) {
+  if (isFlat(trim, wholeOf(trim))) {
     const notes = [note('flat', 'is blank or of one colour: only its colour and its bleed can be proved.')];
-    return { notes, tellsPlace: false };
+    return { notes, tellsPlace: false, mean };
   }
-  const told = structureIn(trim, whole(trim));
+  const told = directionsIn(trim, wholeOf(trim));
   const notes: Note[] = [];
   if (told < 2) {
     const ways = told === 1 ? 'along one direction only' : 'nowhere';
@@ -39,34 +44,33 @@ export function traitsOf(face: ArtFace, album: Album): Traits {
   if (looksLike(trim, flipPicture(trim, 'left-right')) || looksLike(trim, flipPicture(trim, 'top-bottom'))) {
     notes.push(note('mirror-untold', 'looks the same in a mirror: whether it is mirrored cannot be told.'));
   }
-  return { notes, tellsPlace: told > 0 };
+  return { notes, tellsPlace: told > 0, mean };
 }
 
 /** A note for every face that shows the same as an earlier one. */
-export function notesOnAlikes(faces: readonly ArtFace[], album: Album): readonly Note[] {
-  const means = faces.map((face) => meanOf(trimmed(face, album)));
-  return faces.flatMap((face, i) => {
-    const twin = faces.slice(0, i).find((other, j) => {
-      const near = means[i]?.every((mean, c) => Math.abs(mean - (means[j]?.[c] ?? 0)) < 0.05);
-      return near === true && looksLike(trimmed(face, album), trimmed(other, album));
-    });
+export function notesOnAlikes(traits: ReadonlyMap<ArtFace, Traits>, album: Album): readonly Note[] {
+  const faces = [...traits];
+  return faces.flatMap(([face, { mean }], i) => {
+    const twin = faces.slice(0, i).find(([other, { mean: otherMean }]) => {
+      const near = mean.every((value, c) => Math.abs(value - (otherMean[c] ?? 0)) < SAME_MEAN);
+      return near && looksLike(trimmed(face, 0, album), trimmed(other, 0, album));
+    })?.[0];
     if (twin === undefined) return [];
     const message = `The ${face.face} of "${face.piece}" shows the same as the ${twin.face} of "${twin.piece}": they cannot be told apart.`;
     return [{ kind: 'alike', piece: face.piece, face: face.face, message }];
   });
 }
 
-function trimmed(face: ArtFace, album: Album): Picture {
-  return cutMargin(album.show(face, 0), face.grid.margin);
+/** Faces that show the same have means nearer than this, in levels of 255. */
+const SAME_MEAN = 0.05;
+
+function trimmed(face: ArtFace, lie: Head, album: Album): Picture {
+  return cutMargin(album.show(face, lie), face.grid.margin);
 }
 
 function looksLike(a: Picture, b: Picture): boolean {
   if (a.width !== b.width || a.height !== b.height) return false;
-  return countStrangers(a, b, whole(a), FEWEST_STRANGERS) < FEWEST_STRANGERS;
-}
-
-function whole({ width, height }: Picture): Area {
-  return { left: 0, top: 0, right: width, bottom: height };
+  return countStrangers(a, b, wholeOf(a), FEWEST_STRANGERS) < FEWEST_STRANGERS;
 }
 
 /** The mean of each colour. */

@@ -18,11 +18,11 @@ export function turnPicture(picture: Picture, ccw: Head): Picture {
     case 0:
       return picture;
     case 90:
-      return rearrange(picture, h, w, (x, y) => x * w + w - 1 - y);
+      return rearrange(picture, h, w, { first: w - 1, right: w, down: -1 });
     case 180:
-      return rearrange(picture, w, h, (x, y) => (h - 1 - y) * w + w - 1 - x);
+      return rearrange(picture, w, h, { first: w * h - 1, right: -1, down: -w });
     case 270:
-      return rearrange(picture, h, w, (x, y) => (h - 1 - x) * w + y);
+      return rearrange(picture, h, w, { first: (h - 1) * w, right: -w, down: 1 });
   }
 }
 
@@ -31,39 +31,41 @@ export function flipPicture(picture: Picture, flip: Flip): Picture {
   const { width: w, height: h } = picture;
   switch (flip) {
     case 'left-right':
-      return rearrange(picture, w, h, (x, y) => y * w + w - 1 - x);
+      return rearrange(picture, w, h, { first: w - 1, right: -1, down: w });
     case 'top-bottom':
-      return rearrange(picture, w, h, (x, y) => (h - 1 - y) * w + x);
+      return rearrange(picture, w, h, { first: (h - 1) * w, right: 1, down: -w });
   }
 }
 
 /** The picture without its margin of so many pixels on every side. */
 export function cutMargin(picture: Picture, margin: number): Picture {
-  const { width: w } = picture;
-  return rearrange(
-    picture,
-    w - 2 * margin,
-    picture.height - 2 * margin,
-    (x, y) => (y + margin) * w + x + margin,
-  );
+  const { width: w, height: h } = picture;
+  return rearrange(picture, w - 2 * margin, h - 2 * margin, {
+    first: margin * w + margin,
+    right: 1,
+    down: w,
+  });
 }
 
-/** A new picture whose pixel (x, y) is the pixel of the old one with the number that `from` gives. */
-function rearrange(
-  picture: Picture,
-  width: number,
-  height: number,
-  from: (x: number, y: number) => number,
-): Picture {
+/** A walk over the pixels of a picture by their numbers: the first, and what is added for one to the right or down. */
+interface Walk {
+  readonly first: number;
+  readonly right: number;
+  readonly down: number;
+}
+
+/** A new picture of the pixels that a walk comes by. */
+function rearrange(picture: Picture, width: number, height: number, { first, right, down }: Walk): Picture {
   const pixels = new Uint8Array(width * height * 3);
   const old = picture.pixels;
   let to = 0;
   for (let y = 0; y < height; y++) {
+    let from = (first + y * down) * 3;
     for (let x = 0; x < width; x++) {
-      const i = from(x, y) * 3;
-      pixels[to++] = old[i] ?? 0;
-      pixels[to++] = old[i + 1] ?? 0;
-      pixels[to++] = old[i + 2] ?? 0;
+      pixels[to++] = old[from] ?? 0;
+      pixels[to++] = old[from + 1] ?? 0;
+      pixels[to++] = old[from + 2] ?? 0;
+      from += right * 3;
     }
   }
   return { width, height, pixels };

@@ -2,9 +2,10 @@
 import type { Edges } from '../geometry/space.ts';
 import { POINTS_PER } from '../units/length.ts';
 import { equalIn, soften } from './band.ts';
+import { EDGES } from './edges.ts';
 import type { Fault, Reach, Shift } from './finding.ts';
 import { type Look, sheetEdge } from './looks.ts';
-import { FACE_EDGES, reachOf } from './reach.ts';
+import { reachOf } from './reach.ts';
 import { areaOfPrint, type Found, type Settled } from './settle.ts';
 import type { Lens } from './sight.ts';
 
@@ -61,7 +62,7 @@ export function bleedOf(
   const inward: Edges = { left: placed.e, right: -placed.e, bottom: placed.f, top: -placed.f };
   const bleed: Reach[] = [];
   const faults: Fault[] = [];
-  for (const edge of FACE_EDGES) {
+  for (const edge of EDGES) {
     if (look.wanted[edge] === 0) continue;
     const measured: Reach = {
       edge: sheetEdge(look, edge),

@@ -1,7 +1,8 @@
 // The proof of a job: every position of every side, looked at and judged one after another.
-import type { Finding, Note, ProofReport, Seen } from './finding.ts';
+import type { Finding, ProofReport, Seen } from './finding.ts';
 import { Album, type ArtFace, hangFaces } from './gallery.ts';
 import { WORKING_DPI } from './grid.ts';
+import type { Known } from './identify.ts';
 import type { FaceArt, ProofJob } from './job.ts';
 import { judge } from './judge.ts';
 import { type Look, lookAt, type Sides } from './looks.ts';
@@ -23,21 +24,22 @@ export function* prove(
 ): Generator<Look, ProofReport> {
   const faces = hangFaces(job, pageOf, dpi);
   const album = new Album();
-  const traits = new Map<ArtFace, Traits>(faces.map((face) => [face, traitsOf(face, album)]));
+  const known: Known = { faces, album, mistakes: new Map() };
+  const traits = new Map<ArtFace, Traits>();
   const findings: Finding[] = [];
   const positions: Seen[] = [];
   for (const look of lookAt(job, sides, dpi)) {
-    const { faults, ...seen } = judge(look, faces, album, (face) => traits.get(face)?.tellsPlace ?? false);
+    const tellsPlace = (face: ArtFace) => {
+      const known = traits.get(face) ?? traitsOf(face, look.lie, album);
+      traits.set(face, known);
+      return known.tellsPlace;
+    };
+    const { faults, ...seen } = judge(look, known, tellsPlace);
     const at = { position: look.position, side: look.side, piece: look.piece.name, face: look.face };
     positions.push({ ...at, ...seen });
     findings.push(...faults.map((fault) => findingOf(at, fault, seen.recognised)));
     yield look;
   }
-  const notes: Note[] = [...traits.values()].flatMap((t) => t.notes);
-  return {
-    findings,
-    notes: [...notes, ...notesOnAlikes(faces, album)],
-    checked: positions.length,
-    positions,
-  };
+  const notes = [...[...traits.values()].flatMap((t) => t.notes), ...notesOnAlikes(traits, album)];
+  return { findings, notes, checked: positions.length, positions };
 }

@@ -7,9 +7,6 @@ import type { Picture } from './picture.ts';
 /** So many strange pixels in a row make it a row that does not show the art. */
 const STRANGE_ROW = 3;
 
-/** The edges of an upright face, in the order they are told. */
-export const FACE_EDGES = ['left', 'right', 'top', 'bottom'] as const;
-
 /**
  * How far, in pt, what was found shows the same as the art outside each edge of the trim, looked at row by row from
  * the trim outwards as far as `wanted` (pt). Both as they are and softened: a thin line along the edge that two
