@@ -19,7 +19,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   proof: ['fault', 'geometry', 'units', 'layout'],
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],
-  contract: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf'],
+  contract: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf', 'proof'],
 };
 
 function partRules(part: string, allowed: readonly string[]): IForbiddenRuleType[] {

@@ -26,6 +26,16 @@ export class JobFiles {
     return job;
   }
 
+  /** The hash of what was last read or written at this path. */
+  seenAt(path: string): string | undefined {
+    return this.#seen.get(path);
+  }
+
+  /** Takes a hash that an earlier host saw at this path as seen. */
+  recall(path: string, sha256: string): void {
+    this.#seen.set(path, sha256);
+  }
+
   /**
    * Saves a job whose art is named by whole paths. Unless it may replace, it overwrites nothing but what this host
    * itself last read or wrote there.

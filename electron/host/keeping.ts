@@ -22,15 +22,24 @@ const stored = z.object({
   title: z.string(),
   /** The file that the job was opened from or saved to. */
   file: z.string().optional(),
+  /** The hash of what was last read or written there. */
+  seen: z.string().optional(),
   at: z.iso.datetime(),
   /** As it stands in a job file, with whole paths. */
   job: z.unknown(),
 });
 
-/** A kept job. */
-export interface KeptJob {
-  readonly title: string;
+/** Where a kept job belongs. */
+interface Origin {
+  /** The file that it was opened from or saved to. */
   readonly file?: string | undefined;
+  /** The hash of what was last read or written there. */
+  readonly seen?: string | undefined;
+}
+
+/** A kept job. */
+interface KeptJob extends Origin {
+  readonly title: string;
   readonly at: string;
   readonly job: Job;
 }
@@ -66,10 +75,10 @@ export class Keeping {
   }
 
   /** Keeps the job in place of what was kept before. Its art is named by whole paths. */
-  async keep(job: Job, file: string | undefined, at: Date): Promise<Result<{ readonly at: string }>> {
+  async keep(job: Job, origin: Origin, at: Date): Promise<Result<{ readonly at: string }>> {
     const text = JSON.stringify({
+      ...origin,
       title: job.brief.title,
-      file,
       at: at.toISOString(),
       job: JSON.parse(writeJob(job)),
     });

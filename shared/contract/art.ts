@@ -2,8 +2,9 @@
 import type { Fault } from '../fault/result.ts';
 import type { Head } from '../geometry/head.ts';
 import type { Size } from '../geometry/space.ts';
+import type { Job } from '../job/job.ts';
 import type { ArtPage } from '../pdf/art/artPage.ts';
-import type { ArtHandle, FileEntry } from './handles.ts';
+import type { ArtHandle, FileEntry, FileHandle } from './handles.ts';
 
 /** A PDF that has been taken in and looked through. */
 export interface Art {
@@ -29,6 +30,12 @@ export type ArtState =
   /** The file is not there; the very same file lies at `found`. */
   | { readonly art: ArtHandle; readonly state: 'moved'; readonly found: FileEntry; readonly fault: Fault }
   | { readonly art: ArtHandle; readonly state: 'missing'; readonly fault: Fault };
+
+/** The job whose art is compared, and its file: art that has moved is looked for beside it. */
+export interface CheckArtAsk {
+  readonly job: Job;
+  readonly file?: FileHandle | undefined;
+}
 
 /** Which page is asked for its trim, and what the piece is. Lengths in pt. */
 export interface TrimAsk {

@@ -25,7 +25,11 @@ const title = words(1000);
 const fileName = words(255);
 const length = z.number();
 
-const sending = z.strictObject({ job: crossedJob, folder, replace: z.boolean().optional() });
+const proving = z.strictObject({ job: crossedJob, folder });
+const sending = proving.extend({
+  replace: z.boolean().optional(),
+  despiteFindings: z.boolean().optional(),
+});
 
 export const ASK_SCHEMAS: AskSchemas = {
   app: {
@@ -72,7 +76,7 @@ export const ASK_SCHEMAS: AskSchemas = {
   art: {
     takeIn: z.strictObject({ file }),
     look: z.strictObject({ art }),
-    check: z.strictObject({ job: crossedJob }),
+    check: z.strictObject({ job: crossedJob, file: file.optional() }),
     findTrim: z.strictObject({
       art,
       page: z.int().min(1),
@@ -83,9 +87,9 @@ export const ASK_SCHEMAS: AskSchemas = {
     }),
   },
   send: {
-    plan: sending,
+    plan: proving,
     start: sending,
-    prove: sending,
+    prove: proving,
     state: z.strictObject({ send }),
     cancel: z.strictObject({ send }),
   },

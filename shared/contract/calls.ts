@@ -2,10 +2,9 @@
 // preload, the loopback client and the window's host are all derived from it.
 import type { Result } from '../fault/result.ts';
 import type { Brief } from '../job/brief.ts';
-import type { Job } from '../job/job.ts';
 import type { FoundTrim } from '../pdf/art/findTrim.ts';
 import type { Beginning, Shown } from './app.ts';
-import type { Art, ArtState, TrimAsk } from './art.ts';
+import type { Art, ArtState, CheckArtAsk, TrimAsk } from './art.ts';
 import type { Choice, FileKind, ListAsk, Listing } from './choosing.ts';
 import type {
   ArtHandle,
@@ -17,7 +16,7 @@ import type {
   SendHandle,
 } from './handles.ts';
 import type { KeepAsk, OpenJob, Recent, SaveAsk, Saved } from './openJob.ts';
-import type { SendAsk, SendPlan, SendState } from './sending.ts';
+import type { ProveAsk, SendAsk, SendPlan, SendState } from './sending.ts';
 import type { Settings, SettingsChange } from './settings.ts';
 
 /** Each call takes one value or none, and answers with one. What a person can make go wrong is a `Result`. */
@@ -74,15 +73,15 @@ export interface Calls {
     /** Looks through art again, as its file is now. */
     look(ask: { readonly art: ArtHandle }): Result<Art>;
     /** How the art of a job is now, compared with what it was laid out with: one answer for each file. */
-    check(ask: { readonly job: Job }): readonly ArtState[];
+    check(ask: CheckArtAsk): Result<readonly ArtState[]>;
     findTrim(ask: TrimAsk): Result<FoundTrim>;
   };
   readonly send: {
-    plan(ask: SendAsk): Result<SendPlan>;
+    plan(ask: ProveAsk): Result<SendPlan>;
     /** Begins to send; the event `send` tells how it goes on. */
     start(ask: SendAsk): Result<{ readonly send: SendHandle }>;
     /** Begins to prove what lies in the folder already. */
-    prove(ask: SendAsk): Result<{ readonly send: SendHandle }>;
+    prove(ask: ProveAsk): Result<{ readonly send: SendHandle }>;
     state(ask: { readonly send: SendHandle }): Result<SendState>;
     cancel(ask: { readonly send: SendHandle }): Result<null>;
   };

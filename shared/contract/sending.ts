@@ -1,85 +1,80 @@
 // Sending a job to the RIP folder, and the proof from the files that were really written.
 import type { Fault } from '../fault/result.ts';
 import type { Job } from '../job/job.ts';
+import type { ProofReport } from '../proof/finding.ts';
 import type { FolderEntry, FolderHandle, SendHandle } from './handles.ts';
 
-export interface SendAsk {
+export interface ProveAsk {
   readonly job: Job;
   readonly folder: FolderHandle;
-  /** Whether files of the same names may be overwritten. */
+}
+
+export interface SendAsk extends ProveAsk {
+  /** Whether files of the same names may be replaced. */
   readonly replace?: boolean | undefined;
+  /** Whether the sheets are sent though the proof finds faults in them. */
+  readonly despiteFindings?: boolean | undefined;
 }
 
 /** What would be written, before anything is. */
 export interface SendPlan {
   readonly folder: FolderEntry;
   readonly files: readonly PlannedFile[];
-  /** Sheets to print, overs included. */
-  readonly sheets: number;
+  /** Which page of which file will print each side. */
+  readonly sides: readonly SentSide[];
 }
 
 export interface PlannedFile {
   readonly name: string;
   /** Whether a file of this name is in the folder already. */
   readonly exists: boolean;
-  /** The sides of the sheet that it prints. */
-  readonly sides: readonly (1 | 2)[];
 }
 
 /** How far a sending or a proving has come. */
 export type SendState =
-  | { readonly at: 'under-way'; readonly step: SendStep }
+  | {
+      readonly at: 'under-way';
+      /** What is being done, in words. */
+      readonly says: string;
+      /** How much of the whole is done, 0 to 1. */
+      readonly part: number;
+    }
   | { readonly at: 'done'; readonly sent: Sent }
   /** Nothing half written was left behind. */
   | { readonly at: 'failed'; readonly fault: Fault }
   | { readonly at: 'cancelled' };
 
-export interface SendStep {
-  /** In words: `Writing side 1`. */
-  readonly says: string;
-  /** How much of the whole is done, 0 to 1. */
-  readonly part: number;
-}
-
+/** What came of it. */
 export interface Sent {
+  /** The proof found faults, so nothing was left in the folder. */
+  readonly held: boolean;
   readonly folder: FolderEntry;
-  readonly files: readonly SentFile[];
-  readonly sheets: number;
-  readonly proof: Proof;
+  readonly sides: readonly SentSide[];
+  /** What was found in the written files, read back by other means than those that wrote them. */
+  readonly proof: ProofReport;
+  /** One for each position of the arrangement. */
+  readonly pictures: readonly ProvedPicture[];
   /** What the person should know of the art and the marks, in words. */
   readonly notices: readonly string[];
 }
 
-export interface SentFile {
+/** Which page of which file prints a side of the sheet. */
+export interface SentSide {
+  readonly side: 1 | 2;
   readonly name: string;
-  /** The page that prints each side, from 1. */
-  readonly pages: readonly { readonly side: 1 | 2; readonly page: number }[];
+  /** From 1. */
+  readonly page: number;
 }
 
-/** What was found in the written files, read back by other means than those that wrote them. */
-export interface Proof {
-  /** None: the sheet is right. */
-  readonly findings: readonly ProofFinding[];
-  /** One for each position of the arrangement, in its order. */
-  readonly positions: readonly ProvedPosition[];
+/** What was printed at one position, cut out: the front, and beside it the back, turned as its reader turns it. */
+export interface ProvedPicture {
+  /** From 1, as in the findings of the proof. */
+  readonly position: number;
+  /** Where the picture (PNG) is fetched from, as long as the host lives. */
+  readonly url: string;
 }
 
-export interface ProofFinding {
-  readonly message: string;
-  readonly remedy: string;
-  /** The position it is about, from 0; none where it is about the sheet. */
-  readonly position?: number | undefined;
-}
-
-/** What was printed at one position, cut out and turned as its reader turns it. */
-export interface ProvedPosition {
-  readonly piece: string;
-  /** Where the pictures (PNG) are fetched from; no `back` where nothing is printed behind. */
-  readonly front?: string | undefined;
-  readonly back?: string | undefined;
-}
-
-/** What the window hears while a sending is under way. */
+/** What the window hears while a sending or a proving is under way. */
 export interface SendNews {
   readonly send: SendHandle;
   readonly state: SendState;

@@ -1,0 +1,114 @@
+// The host as a whole: its services made, its handlers bound to them, and what a binding needs of it.
+import { extname } from 'node:path';
+import type { Dropped } from '../../shared/contract/art.ts';
+import type { ArtHandle, FileEntry } from '../../shared/contract/handles.ts';
+import type { Handlers, Tell } from '../../shared/contract/host.ts';
+import { ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { ArtDesk } from './artDesk.ts';
+import { ArtStates } from './artStates.ts';
+import { ArtWatch } from './artWatch.ts';
+import { Entries, JOB_ENDING } from './entries.ts';
+import { makeHandlers } from './handlers.ts';
+import { FileHashes } from './hashes.ts';
+import { Keeping } from './keeping.ts';
+import { OpenJobs } from './openJobs.ts';
+import { RecentsKeeper } from './recentsKeeper.ts';
+import { Sends } from './sends.ts';
+import { SettingsKeeper } from './settingsKeeper.ts';
+import type { Shell } from './shell.ts';
+import { TakenIn } from './takenIn.ts';
+
+export interface HostOptions {
+  /** The folder of the program's own files; made if it is not there. */
+  readonly home: string;
+  readonly shell: Shell;
+  readonly tell: Tell;
+  readonly version: string;
+  /** Jobs that the person asks to open at the start, by their paths. */
+  readonly asked: readonly string[];
+}
+
+/** What a binding does with the host. */
+export interface OpenedHost {
+  readonly handlers: Handlers;
+  /** Takes in a dropped file that lies on this machine. */
+  dropPath(path: string): Promise<Result<Dropped>>;
+  /** Takes in a dropped file that came as bytes. */
+  dropBytes(name: string, bytes: AsyncIterable<Uint8Array>): Promise<Result<Dropped>>;
+  /** The person asks to open a job: at once, or as soon as the window asks what it begins with. */
+  askToOpen(path: string): void;
+  /** Where the bytes of art lie; `undefined` for a handle that was not issued here. */
+  artPath(art: ArtHandle): string | undefined;
+  /** A picture of a proof (PNG) by its address. */
+  picture(address: string): Uint8Array | undefined;
+  /** Ends in good order. What was kept is found by the next host. */
+  end(): Promise<void>;
+}
+
+export async function openHost({ home, shell, tell, version, asked }: HostOptions): Promise<OpenedHost> {
+  const now = () => new Date();
+  const entries = new Entries();
+  const hashes = new FileHashes();
+  const states = new ArtStates(entries, hashes);
+  const watch = new ArtWatch(states, (state) => tell('art', state));
+  const keeping = new Keeping(home);
+  const recents = new RecentsKeeper(home, entries);
+  const takenIn = new TakenIn(home, hashes);
+  const jobs = new OpenJobs({ entries, states, watch, keeping, recents, takenIn, now });
+  const art = new ArtDesk(entries, hashes);
+  const sends = new Sends(entries, (news) => tell('send', news));
+  /** What was asked for before a window was there; `undefined` once one is. */
+  let waiting: readonly FileEntry[] | undefined = asked.map((path) => entries.file(path));
+  const takeAsked = () => {
+    const taken = waiting ?? [];
+    waiting = undefined;
+    return taken;
+  };
+  await keeping.begin();
+
+  const lookAt = async (path: string): Promise<Result<Dropped>> => {
+    const looked = await art.look(path);
+    return looked.ok ? ok({ is: 'art', art: looked.value }) : looked;
+  };
+  return {
+    handlers: makeHandlers({
+      shell,
+      version,
+      platform: process.platform,
+      now,
+      entries,
+      settings: new SettingsKeeper(home, entries),
+      recents,
+      jobs,
+      art,
+      sends,
+      takeAsked,
+    }),
+    dropPath: async (path) => (isJob(path) ? ok({ is: 'job', file: entries.file(path) }) : lookAt(path)),
+    dropBytes: async (name, bytes) =>
+      isJob(name) ? refuse(JOB_WITHOUT_PLACE) : lookAt(await takenIn.take(name, bytes)),
+    askToOpen: (path) => {
+      const file = entries.file(path);
+      if (waiting === undefined) tell('open-job', { file });
+      else waiting = [...waiting, file];
+    },
+    artPath: (handle) => {
+      const path = entries.art.resolve(handle);
+      return path.ok ? path.value : undefined;
+    },
+    picture: (address) => sends.picture(address),
+    end: async () => {
+      await sends.end();
+      await watch.end();
+      await keeping.end();
+    },
+  };
+}
+
+const isJob = (name: string) => extname(name).toLowerCase() === JOB_ENDING;
+
+const JOB_WITHOUT_PLACE = {
+  code: 'job-invalid',
+  message: 'A job that is dropped here comes without its folder, so its art cannot be found beside it.',
+  remedy: 'Open it with Open… instead.',
+} as const;

@@ -1,0 +1,91 @@
+// Sending or proving a job as one task: what it is told, what it reports on the way, and how it ends.
+import type { Fault } from '../../shared/fault/result.ts';
+import type { Job } from '../../shared/job/job.ts';
+import type { ProofReport } from '../../shared/proof/finding.ts';
+import type { SidePage } from '../job/jobSheets.ts';
+import { proveJob } from '../job/proveJob.ts';
+import { sendJob } from '../job/sendJob.ts';
+import type { ProofPicture } from '../proof/pictures.ts';
+import type { SheetsProof } from '../proof/proveSheets.ts';
+
+/** Plain values, sent between threads. The faces of the job name whole paths. */
+export interface SendTask {
+  readonly what: 'send' | 'prove';
+  readonly job: Job;
+  readonly folder: string;
+  readonly replace: boolean;
+  readonly despiteFindings: boolean;
+}
+
+export interface SendReport {
+  readonly at: 'under-way';
+  readonly says: string;
+  readonly part: number;
+}
+
+export type SendOutcome =
+  | {
+      readonly at: 'done';
+      readonly held: boolean;
+      readonly sides: readonly SidePage[];
+      readonly proof: ProofReport;
+      readonly pictures: readonly ProofPicture[];
+      readonly notices: readonly string[];
+    }
+  | { readonly at: 'failed'; readonly fault: Fault }
+  | { readonly at: 'cancelled' };
+
+/** Does the task. Cancelled before the files have their names, it leaves the folder as it was. */
+export async function doSendTask(
+  task: SendTask,
+  signal: AbortSignal,
+  report: (what: SendReport) => void,
+): Promise<SendOutcome> {
+  const step = (says: string, part: number) => {
+    signal.throwIfAborted();
+    report({ at: 'under-way', says, part });
+  };
+  try {
+    return task.what === 'send' ? await send(task, signal, step) : await prove(task, step);
+  } catch (error) {
+    if (signal.aborted && error instanceof Error && error.name === 'AbortError') return { at: 'cancelled' };
+    throw error;
+  }
+}
+
+type Step = (says: string, part: number) => void;
+
+async function send(task: SendTask, signal: AbortSignal, onStep: Step): Promise<SendOutcome> {
+  const sent = await sendJob(task.job, {
+    to: task.folder,
+    overwrite: task.replace,
+    despiteFindings: task.despiteFindings,
+    pictures: true,
+    now: new Date(),
+    signal,
+    onStep,
+  });
+  if (!sent.ok) return failed(sent.fault);
+  const { held, sides, proof, notices } = sent.value;
+  return { at: 'done', held, sides, ...apart(proof), notices };
+}
+
+async function prove({ job, folder }: SendTask, step: Step): Promise<SendOutcome> {
+  step('Reading the sheets', 0);
+  const proved = await proveJob(job, folder, {
+    pictures: true,
+    onCompared: (done, all) => step(`Proving what was written: ${done} of ${all} faces`, done / all),
+  });
+  if (!proved.ok) return failed(proved.fault);
+  const { sides, proof } = proved.value;
+  return { at: 'done', held: false, sides, ...apart(proof), notices: [] };
+}
+
+function failed(fault: Fault): SendOutcome {
+  return fault.code === 'send-cancelled' ? { at: 'cancelled' } : { at: 'failed', fault };
+}
+
+/** The report and its pictures, each for itself. */
+function apart({ pictures, ...proof }: SheetsProof) {
+  return { proof, pictures };
+}

@@ -1,0 +1,132 @@
+// The sendings and provings of this host: begun, followed, cancelled, and their pictures shown.
+import { lstat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { Worker } from 'node:worker_threads';
+import type { FolderHandle, SendHandle } from '../../shared/contract/handles.ts';
+import type { SendNews, SendPlan, SendState } from '../../shared/contract/sending.ts';
+import { ok, type Result, refuse } from '../../shared/fault/result.ts';
+import type { Job } from '../../shared/job/job.ts';
+import { nameJobFiles } from '../job/jobSheets.ts';
+import type { Entries } from './entries.ts';
+import { newHandle, UNKNOWN_HANDLE } from './handleTable.ts';
+import type { SendOutcome, SendReport, SendTask } from './sendTask.ts';
+
+const START = new URL('./startSendWorker.mjs', import.meta.url);
+
+interface Sending {
+  state: SendState;
+  readonly worker: Worker;
+  readonly ended: Promise<unknown>;
+}
+
+export class Sends {
+  readonly #entries: Entries;
+  readonly #tell: (news: SendNews) => void;
+  readonly #sendings = new Map<SendHandle, Sending>();
+  /** PNG pictures by their address. */
+  readonly #pictures = new Map<string, Uint8Array>();
+
+  constructor(entries: Entries, tell: (news: SendNews) => void) {
+    this.#entries = entries;
+    this.#tell = tell;
+  }
+
+  /** What sending this job now would write. The faces of the job name whole paths. */
+  async plan(job: Job, folder: FolderHandle, now: Date): Promise<Result<SendPlan>> {
+    const path = this.#entries.folders.resolve(folder);
+    if (!path.ok) return path;
+    const named = nameJobFiles(job, now.toISOString().slice(0, 10));
+    if (!named.ok) return named;
+    const files = await Promise.all(
+      named.value.names.map(async (name) => ({
+        name,
+        exists: await lstat(join(path.value, name)).then(
+          () => true,
+          () => false,
+        ),
+      })),
+    );
+    return ok({ folder: this.#entries.folder(path.value), files, sides: named.value.sides });
+  }
+
+  /** Begins a task. What earlier ones have shown is forgotten. */
+  begin(task: SendTask): SendHandle {
+    this.#forgetEnded();
+    const send = newHandle<SendHandle>();
+    const worker = new Worker(START, { workerData: task, execArgv: [] });
+    const sending: Sending = {
+      state: { at: 'under-way', says: 'Beginning', part: 0 },
+      worker,
+      ended: new Promise((resolve) => worker.once('exit', resolve)),
+    };
+    this.#sendings.set(send, sending);
+    const news = (state: SendState) => {
+      sending.state = state;
+      this.#tell({ send, state });
+    };
+    worker.on('message', (said: SendReport | SendOutcome) => {
+      news(said.at === 'done' ? this.#show(send, task.folder, said) : said);
+    });
+    worker.on('error', (error) => news(broken(error)));
+    worker.on('exit', () => {
+      if (sending.state.at === 'under-way') news(broken(undefined));
+    });
+    return send;
+  }
+
+  state(send: SendHandle): Result<SendState> {
+    const found = this.#find(send);
+    return found.ok ? ok(found.value.state) : found;
+  }
+
+  cancel(send: SendHandle): Result<null> {
+    const found = this.#find(send);
+    if (!found.ok) return found;
+    found.value.worker.postMessage('cancel');
+    return ok(null);
+  }
+
+  /** A picture of a proof by its address. */
+  picture(address: string): Uint8Array | undefined {
+    return this.#pictures.get(address);
+  }
+
+  /** Cancels what is under way, and waits until every folder is in order. */
+  async end(): Promise<void> {
+    for (const { worker } of this.#sendings.values()) worker.postMessage('cancel');
+    await Promise.all([...this.#sendings.values()].map(({ ended }) => ended));
+  }
+
+  #find(send: SendHandle): Result<Sending> {
+    const sending = this.#sendings.get(send);
+    return sending === undefined ? refuse(UNKNOWN_HANDLE) : ok(sending);
+  }
+
+  #forgetEnded(): void {
+    for (const [send, { state }] of this.#sendings) {
+      if (state.at !== 'under-way') this.#sendings.delete(send);
+    }
+    this.#pictures.clear();
+  }
+
+  #show(send: SendHandle, folder: string, outcome: SendOutcome & { readonly at: 'done' }): SendState {
+    const { at, pictures, ...sent } = outcome;
+    const shown = pictures.map(({ position, png }) => {
+      const url = `/proof/${send}/${position}.png`;
+      this.#pictures.set(url, png);
+      return { position, url };
+    });
+    return { at, sent: { ...sent, folder: this.#entries.folder(folder), pictures: shown } };
+  }
+}
+
+function broken(error: unknown): SendState {
+  return {
+    at: 'failed',
+    fault: {
+      code: 'write-failed',
+      message: `Sending broke down${error instanceof Error ? ` (${error.message})` : ''}.`,
+      remedy: 'Look into the folder, then send again. If it happens once more, look through the art.',
+    },
+  };
+}
