@@ -9,6 +9,7 @@ import { partnerOf } from '../../shared/layout/partner.ts';
 import type { Form } from '../../shared/layout/placement.ts';
 import type { Position } from '../../shared/layout/position.ts';
 import type { MarksInput } from '../../shared/marks/marksOf.ts';
+import { numberFrom } from './anyNumber.ts';
 
 /** A block of equal pieces on a sheet, in pt. */
 export interface Block {
@@ -64,12 +65,10 @@ export const works: fc.Arbitrary<Work> = fc.constantFrom<Work[]>(
   { style: 'work-and-tumble' },
 );
 
-const lengths = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-
 /** Blocks of all kinds, from roomy margins to none. */
 const blocks: fc.Arbitrary<Block> = fc.record({
   sheet: fc.constant({ w: 0, h: 0 }),
-  trim: fc.record({ w: lengths(40, 260), h: lengths(40, 260) }),
+  trim: fc.record({ w: numberFrom(40, 260), h: numberFrom(40, 260) }),
   bleed: fc.constantFrom(0, 3, 9),
   gutter: fc.constantFrom(0, 6, 18, 60),
   across: fc.integer({ min: 1, max: 5 }),
@@ -79,14 +78,14 @@ const blocks: fc.Arbitrary<Block> = fc.record({
   turned: fc.constantFrom<ReaderTurn[]>('head-to-head', 'head-to-toe'),
   hasBack: fc.boolean(),
   empty: fc.array(fc.integer({ min: 1, max: 24 }), { maxLength: 4 }),
-  off: fc.record({ x: lengths(-20, 20), y: lengths(-20, 20) }),
+  off: fc.record({ x: numberFrom(-20, 20), y: numberFrom(-20, 20) }),
 });
 
 const unprintables: fc.Arbitrary<SheetEdges> = fc.record({
-  lead: lengths(0, 20),
-  tail: lengths(0, 20),
-  left: lengths(0, 20),
-  right: lengths(0, 20),
+  lead: numberFrom(0, 20),
+  tail: numberFrom(0, 20),
+  left: numberFrom(0, 20),
+  right: numberFrom(0, 20),
 });
 
 /** A measure that is near enough to a real face. */
@@ -94,7 +93,7 @@ export const measure = (words: string): number => 0.6 * [...words].length;
 
 /** What is handed in for marking, all forms of a random job with margins of 40 to 140 pt around its block. */
 export const markedJobs: fc.Arbitrary<readonly MarksInput[]> = fc
-  .tuple(blocks, unprintables, lengths(40, 140), lengths(40, 140), fc.string({ maxLength: 120 }))
+  .tuple(blocks, unprintables, numberFrom(40, 140), numberFrom(40, 140), fc.string({ maxLength: 120 }))
   .map(([drawn, unprintable, marginX, marginY, job]) => {
     const size = lying(drawn.trim, drawn.head ?? 0);
     const even = (n: number, folds: boolean) => (folds ? n + (n % 2) : n);

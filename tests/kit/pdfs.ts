@@ -1,8 +1,6 @@
 // PDFs written by hand, object by object, so that what reads them had no part in writing them.
 
-import { createRequire } from 'node:module';
 import { deflateSync } from 'node:zlib';
-import createQpdf from '@neslinesli93/qpdf-wasm';
 
 /** The body of an object: as text, or a stream with its dictionary's entries. */
 export type Body = string | { readonly dict?: string; readonly data: string | Uint8Array };
@@ -145,20 +143,4 @@ export function signpost([left, bottom, right, top]: Box, ground = '0.85 0.9 1')
     rect('0 0 0', cx - side, cy + side - 8, 2 * side, 8),
     rect('0 0 0', cx - side, cy, side, 8),
   ].join('\n');
-}
-
-const require = createRequire(import.meta.url);
-
-/** The same file after a pass through qpdf, which had no part in what is tested: `['--encrypt', '', 'o', '256', '--']`. */
-export async function throughQpdf(bytes: Uint8Array, args: readonly string[]): Promise<Uint8Array> {
-  const exitCode = process.exitCode;
-  const qpdf = await createQpdf({
-    locateFile: () => require.resolve('@neslinesli93/qpdf-wasm/dist/qpdf.wasm'),
-  });
-  const files = qpdf.FS as typeof qpdf.FS & { writeFile: (path: string, bytes: Uint8Array) => void };
-  files.writeFile('/in.pdf', bytes);
-  const outcome = qpdf.callMain([...args, '/in.pdf', '/out.pdf']);
-  process.exitCode = exitCode;
-  if (outcome !== 0) throw new Error(`qpdf ${args.join(' ')} ended with ${outcome}`);
-  return files.readFile('/out.pdf');
 }

@@ -70,13 +70,15 @@ export function unlikeness(a: Picture, b: Picture, by = 8): number {
   if (a.width !== b.width || a.height !== b.height) return 1;
   let unlike = 0;
   for (let i = 0; i < a.pixels.length; i += 3) {
-    const apart = [0, 1, 2].some((c) => Math.abs((a.pixels[i + c] ?? 0) - (b.pixels[i + c] ?? 0)) > by);
-    if (apart) unlike += 1;
+    const red = Math.abs(a.pixels[i]! - b.pixels[i]!);
+    const green = Math.abs(a.pixels[i + 1]! - b.pixels[i + 1]!);
+    const blue = Math.abs(a.pixels[i + 2]! - b.pixels[i + 2]!);
+    if (red > by || green > by || blue > by) unlike += 1;
   }
   return (3 * unlike) / a.pixels.length;
 }
 
-/** The colour in the middle of a picture. */
+/** The colour of the pixel at (x, y), y up from the lower left. */
 export function colourAt(picture: Picture, x: number, y: number): readonly number[] {
   const from = 3 * ((picture.height - 1 - y) * picture.width + x);
   return [...picture.pixels.subarray(from, from + 3)];

@@ -11,15 +11,16 @@ import {
   showsOther,
   turnByEdge,
 } from '../../../shared/bench/turning.ts';
+import { numberFrom } from '../../kit/anyNumber.ts';
 
 const EYE = 2000;
 const grips = fc.record<Grip>({
   axis: fc.constantFrom('x', 'y'),
   end: fc.constantFrom(1, -1),
-  grabbed: fc.double({ min: 100, max: 400, noNaN: true }),
+  grabbed: numberFrom(100, 400),
 });
-const angles = fc.double({ min: 0, max: 180, noNaN: true });
-const coordinate = fc.double({ min: -400, max: 400, noNaN: true });
+const angles = numberFrom(0, 180);
+const coordinate = numberFrom(-400, 400);
 
 /** A pinhole eye and a paper that really turns in space: what the poses must agree with. */
 function photograph(point: { x: number; y: number }, angle: number, grip: Grip) {
@@ -65,7 +66,7 @@ describe('turning by hand', () => {
 
   it('keeps the point that was taken under the hand all the way', () => {
     fc.assert(
-      fc.property(grips, fc.double({ min: -1, max: 1, noNaN: true }), (grip, share) => {
+      fc.property(grips, numberFrom(-1, 1), (grip, share) => {
         const hand = share * grip.grabbed;
         const pose = poseOf('front', angleOfDrag(grip.grabbed, hand), grip, EYE);
         const taken = grip.end * grip.grabbed;

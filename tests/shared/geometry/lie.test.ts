@@ -4,12 +4,13 @@ import { HEADS, lying } from '../../../shared/geometry/head.ts';
 import { layInto } from '../../../shared/geometry/lie.ts';
 import { edgeOfTurn } from '../../../shared/geometry/perfecting.ts';
 import { apply, applyToRect } from '../../../shared/geometry/transform.ts';
+import { numberFrom } from '../../kit/anyNumber.ts';
 
 describe('something upright, laid into its room', () => {
   const size = { w: 5, h: 7 };
 
   it('fills that room whatever its head', () => {
-    const lengths = fc.double({ min: -1000, max: 1000, noNaN: true });
+    const lengths = numberFrom(-1000, 1000);
     fc.assert(
       fc.property(lengths, lengths, fc.constantFrom(...HEADS), (x, y, head) => {
         const room = { x, y, ...lying(size, head) };

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { paperError, registerEdges } from '../../../shared/geometry/register.ts';
+import { numberFrom } from '../../kit/anyNumber.ts';
 
 /** Where a dot ends up on paper of `real` length, from the paper's own first edge, when the printer expects `nominal`. */
 function layDot(
@@ -26,24 +27,19 @@ describe('what an error in the size of the paper does', () => {
 
   for (const { turn, hold, guide } of cases) {
     it(`agrees with laying and turning a wrong sheet: ${turn}, ${guide === 'centre' ? 'centred' : `laid to an edge (${guide})`}`, () => {
-      const lengths = fc.double({ min: 200, max: 3000, noNaN: true });
+      const lengths = numberFrom(200, 3000);
       fc.assert(
-        fc.property(
-          lengths,
-          fc.double({ min: -9, max: 9, noNaN: true }),
-          fc.double({ min: 0, max: 1, noNaN: true }),
-          (nominal, wrong, where) => {
-            const real = nominal + wrong;
-            const dot = where * nominal;
-            const front = layDot(dot, nominal, real, guide, false);
-            const back = layDot(nominal - dot, nominal, real, guide, true);
-            const said = paperError(turn, hold);
-            expect(Math.abs(back - front)).toBeCloseTo(said.betweenSides * Math.abs(wrong), 6);
-            const fromLow = Math.abs(front - dot);
-            const fromHigh = Math.abs(real - front - (nominal - dot));
-            expect(Math.max(fromLow, fromHigh)).toBeCloseTo(said.toEdge * Math.abs(wrong), 6);
-          },
-        ),
+        fc.property(lengths, numberFrom(-9, 9), numberFrom(0, 1), (nominal, wrong, where) => {
+          const real = nominal + wrong;
+          const dot = where * nominal;
+          const front = layDot(dot, nominal, real, guide, false);
+          const back = layDot(nominal - dot, nominal, real, guide, true);
+          const said = paperError(turn, hold);
+          expect(Math.abs(back - front)).toBeCloseTo(said.betweenSides * Math.abs(wrong), 6);
+          const fromLow = Math.abs(front - dot);
+          const fromHigh = Math.abs(real - front - (nominal - dot));
+          expect(Math.max(fromLow, fromHigh)).toBeCloseTo(said.toEdge * Math.abs(wrong), 6);
+        }),
       );
     });
   }

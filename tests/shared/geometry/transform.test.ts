@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Point, Rect } from '../../../shared/geometry/space.ts';
 import { apply, applyToRect, chain, inverse, type Transform } from '../../../shared/geometry/transform.ts';
+import { numberFrom } from '../../kit/anyNumber.ts';
 
-const number = fc.double({ min: -500, max: 500, noNaN: true });
+const number = numberFrom(-500, 500);
 const matrices = fc.record({ a: number, b: number, c: number, d: number, e: number, f: number });
 
 it('maps a point by the matrix of ISO 32000', () => {

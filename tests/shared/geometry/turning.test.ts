@@ -6,15 +6,16 @@ import type { Turn } from '../../../shared/geometry/turn.ts';
 import { behind, formsOf } from '../../../shared/layout/forms.ts';
 import { partnerOf } from '../../../shared/layout/partner.ts';
 import type { Position } from '../../../shared/layout/position.ts';
+import { numberFrom } from '../../kit/anyNumber.ts';
 import { cutOut, hold, type Printed, print, turned, unturned } from '../../kit/paper.ts';
 
 const turns = fc.constantFrom<Turn>('side-to-side', 'end-to-end');
 const readerTurns = fc.constantFrom<ReaderTurn>('head-to-head', 'head-to-toe');
 const heads = fc.constantFrom(...HEADS);
-const lengths = fc.double({ min: 20, max: 300, noNaN: true });
+const lengths = numberFrom(20, 300);
 const sheets = fc.record({
-  w: fc.double({ min: 700, max: 2000, noNaN: true }),
-  h: fc.double({ min: 700, max: 2000, noNaN: true }),
+  w: numberFrom(700, 2000),
+  h: numberFrom(700, 2000),
 });
 
 /** A piece somewhere on a sheet, lying any way. */
@@ -24,8 +25,8 @@ const laid = fc
     w: lengths,
     h: lengths,
     head: heads,
-    across: fc.double({ min: 0, max: 1, noNaN: true }),
-    along: fc.double({ min: 0, max: 1, noNaN: true }),
+    across: numberFrom(0, 1),
+    along: numberFrom(0, 1),
   })
   .map(({ sheet, w, h, head, across, along }) => {
     const room = lying({ w, h }, head);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { overlap } from '../../../shared/geometry/rect.ts';
 import { bleedAreas } from '../../../shared/layout/bleeds.ts';
+import { numberFrom } from '../../kit/anyNumber.ts';
 
 const card = (x: number, y: number, bleed = 9) => ({ trim: { x, y, w: 100, h: 200 }, bleed });
 
@@ -52,7 +53,7 @@ describe('bleeds', () => {
   });
 
   it('never lie over one another, whatever the gutter and the bleeds', () => {
-    const part = fc.double({ min: 0, max: 20, noNaN: true });
+    const part = numberFrom(0, 20);
     fc.assert(
       fc.property(part, part, part, part, (gx, gy, one, two) => {
         const placed = [0, 1, 2, 3].map((i) =>
