@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { JOB_SCHEMA, type Job } from '../../../shared/job/job.ts';
 import { readJob, writeJob } from '../../../shared/job/jobFile.ts';
@@ -97,6 +98,17 @@ describe('the job file', () => {
     expect(fault.code).toBe('job-too-new');
     expect(fault.message).toContain(`job file ${JOB_SCHEMA + 1}; this program reads up to ${JOB_SCHEMA}`);
     expect(fault.remedy).toContain('The file has not been changed.');
+  });
+});
+
+describe('a job file of every version there has been', () => {
+  it.each(Array.from({ length: JOB_SCHEMA }, (_n, i) => i + 1))('is opened: version %i', (version) => {
+    const sample = new URL(`../../samples/job-${version}.turnlay`, import.meta.url);
+    const read = readJob(JSON.parse(readFileSync(sample, 'utf8')));
+    if (!read.ok) throw new Error(read.fault.message);
+    expect(read.value.schema).toBe(JOB_SCHEMA);
+    expect(read.value.brief.title).toBe('Harvest supper');
+    expect(read.value.arrangement).toHaveLength(4);
   });
 });
 
