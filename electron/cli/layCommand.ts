@@ -3,6 +3,7 @@ import { dirname, resolve } from 'node:path';
 import { around } from '../../shared/geometry/rect.ts';
 import { paperError } from '../../shared/geometry/register.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
+import { CAUTIONS } from '../../shared/job/cautions.ts';
 import { countJob } from '../../shared/job/counts.ts';
 import { type Job, sheetOf } from '../../shared/job/job.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
@@ -77,5 +78,7 @@ function sayLayout(job: Job, notices: readonly string[]): readonly string[] {
         ]),
     ...(turn === undefined ? [] : [paperError(turn, brief.sheet.hold).words]),
     ...notices,
+    CAUTIONS.feed,
+    CAUTIONS.trim,
   ];
 }

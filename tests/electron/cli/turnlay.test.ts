@@ -105,6 +105,7 @@ describe('lay, send and prove', () => {
     expect(lay.out).toContain(
       'Margins from trim to edge: lead 1.375 in, tail 1.375 in, left 0.375 in, right 0.375 in.',
     );
+    expect(lay.out).toContain('Trimming: a guillotine or rotary cutter can maim.');
     expect(lay.said).toContain('Looking through the art and laying out');
   });
 
