@@ -87,9 +87,13 @@ function mend(
   return mended;
 }
 
-/** A word of at most three characters; longer ones are none that matter here. */
+/** How the words begin that matter here: q, Q, B.., E.., ID. */
+const BEGINNINGS: ReadonlySet<number> = new Set(Array.from('qQBEI', (letter) => letter.charCodeAt(0)));
+
+/** A word that may matter here, which has at most three characters. */
 function shortWord(drawing: Uint8Array, from: number, to: number): string {
-  return to - from > 3 ? '' : String.fromCharCode(...drawing.subarray(from, to));
+  if (to - from > 3 || !BEGINNINGS.has(at(drawing, from))) return '';
+  return String.fromCharCode(...drawing.subarray(from, to));
 }
 
 /** Where what begins with this delimiter ends: a comment, a string, a name, or the delimiter alone. */

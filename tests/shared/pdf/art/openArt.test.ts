@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { FaultCode } from '../../../../shared/fault/result.ts';
 import { type OpenOptions, openArt } from '../../../../shared/pdf/art/openArt.ts';
-import { CARD, signpost, throughQpdf, writeObjects, writePages } from '../../../kit/pdfs.ts';
+import { CARD, signpost, writeObjects, writePages } from '../../../kit/pdfs.ts';
 import { opened } from '../../../kit/placed.ts';
+import { throughQpdf } from '../../../kit/qpdf.ts';
 
 const text = (words: string) => new Uint8Array(Buffer.from(words, 'latin1'));
 const card = () => writePages([{ media: CARD, drawing: signpost(CARD) }]);
@@ -53,10 +54,10 @@ describe('what is not a PDF is named for what it is', () => {
 
 describe('a locked file', () => {
   const lock = (user: string, bits: string, ...more: string[]) =>
-    throughQpdf(card(), ['--allow-weak-crypto', '--encrypt', user, 'owner', bits, ...more, '--']);
+    throughQpdf(card(), '--allow-weak-crypto', '--encrypt', user, 'owner', bits, ...more, '--');
 
   it.each(['40', '128', '256'])('needs its password, %s bits', async (bits) => {
-    const bytes = await lock('open sesame', bits);
+    const bytes = lock('open sesame', bits);
     expect(await refusal(bytes)).toEqual(['art-locked', 'supper.pdf needs a password to open.']);
     const wrong = await refusal(bytes, { password: 'sesame' });
     expect(wrong).toEqual(['art-locked', 'The password given does not open supper.pdf.']);
@@ -67,24 +68,24 @@ describe('a locked file', () => {
   });
 
   it('opens with AES of 128 bits as with the others', async () => {
-    const bytes = await lock('open sesame', '128', '--use-aes=y');
+    const bytes = lock('open sesame', '128', '--use-aes=y');
     expect((await refusal(bytes))[0]).toBe('art-locked');
     expect((await opened(bytes, { password: 'open sesame' })).pageCount).toBe(1);
   });
 
   it('opens by itself when only changing it is forbidden, and says so', async () => {
-    const bytes = await lock('', '256', '--modify=none', '--print=none', '--assemble=n');
+    const bytes = lock('', '256', '--modify=none', '--print=none', '--assemble=n');
     expect((await opened(bytes, { name: 'supper.pdf' })).notices).toEqual([
       'The author of supper.pdf has not allowed printing, changing or putting its pages together with others. Ask for permission, or for a file without restrictions.',
     ]);
   });
 
   it('says only what is forbidden, and nothing where all is allowed', async () => {
-    const fixed = await opened(await lock('', '256', '--modify=assembly'), { name: 'supper.pdf' });
+    const fixed = await opened(lock('', '256', '--modify=assembly'), { name: 'supper.pdf' });
     expect(fixed.notices).toEqual([
       'The author of supper.pdf has not allowed changing. Ask for permission, or for a file without restrictions.',
     ]);
-    expect((await opened(await lock('', '256'))).notices).toEqual([]);
+    expect((await opened(lock('', '256'))).notices).toEqual([]);
   });
 });
 
@@ -111,14 +112,7 @@ describe('a damaged file', () => {
   });
 
   it('whose end is cut off is not read without it when it is encrypted', async () => {
-    const bytes = await throughQpdf(card(), [
-      '--encrypt',
-      '',
-      'owner',
-      '256',
-      '--',
-      '--object-streams=disable',
-    ]);
+    const bytes = throughQpdf(card(), '--encrypt', '', 'owner', '256', '--', '--object-streams=disable');
     const cut = bytes.subarray(0, Buffer.from(bytes).indexOf('trailer') + 20);
     const readable = Buffer.from(cut).includes('/Encrypt');
     expect(readable).toBe(false);
@@ -245,7 +239,7 @@ describe('the pages', () => {
   });
 
   it('are found however the file is packed', async () => {
-    const packed = await throughQpdf(card(), ['--object-streams=generate', '--linearize']);
+    const packed = throughQpdf(card(), '--object-streams=generate', '--linearize');
     const art = await opened(packed);
     expect(art.page(1)).toMatchObject({ ok: true, value: { size: { w: 378, h: 522 } } });
   });
