@@ -6,7 +6,8 @@ import type { InlineConfig, Plugin } from 'vite';
 
 const house = join(import.meta.dirname, '..');
 
-export const WINDOW_BUILD: InlineConfig = {
+/** Builds the window into a folder. */
+export const windowBuild = (outDir: string): InlineConfig => ({
   configFile: false,
   logLevel: 'warn',
   root: join(house, 'renderer'),
@@ -14,7 +15,7 @@ export const WINDOW_BUILD: InlineConfig = {
   publicDir: false,
   plugins: [react(), pdfJsFiles()],
   build: {
-    outDir: join(house, 'dist/renderer'),
+    outDir,
     emptyOutDir: true,
     target: 'es2023',
     // The policy of the page allows no script within it and no data: URLs but for pictures and fonts.
@@ -23,7 +24,7 @@ export const WINDOW_BUILD: InlineConfig = {
     chunkSizeWarningLimit: 4000,
   },
   worker: { format: 'es' },
-};
+});
 
 /** Lays the character maps, fonts, colour profiles and decoders of pdf.js under /pdfjs/. */
 function pdfJsFiles(): Plugin {

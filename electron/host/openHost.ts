@@ -37,6 +37,8 @@ export interface OpenedHost {
   dropBytes(name: string, bytes: AsyncIterable<Uint8Array>): Promise<Result<Dropped>>;
   /** The person asks to open a job: at once, or as soon as the window asks what it begins with. */
   askToOpen(path: string): void;
+  /** Whether a window has begun. */
+  hasWindow(): boolean;
   /** Where the bytes of art lie; `undefined` for a handle that was not issued here. */
   artPath(art: ArtHandle): string | undefined;
   /** A picture of a proof (PNG) by its address. */
@@ -92,6 +94,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
       if (waiting === undefined) tell('open-job', { file });
       else waiting = [...waiting, file];
     },
+    hasWindow: () => waiting === undefined,
     artPath: (handle) => {
       const path = entries.art.resolve(handle);
       return path.ok ? path.value : undefined;

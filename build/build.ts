@@ -1,0 +1,5 @@
+// Builds the app into dist/app, for packing.
+import { join } from 'node:path';
+import { buildApp } from './builtApp.ts';
+
+await buildApp(join(import.meta.dirname, '../dist/app'));

@@ -1,0 +1,47 @@
+// The built app: made when the sources have changed, found again when they have not.
+import { existsSync } from 'node:fs';
+import { mkdir, readdir, rename, rm, stat, utimes } from 'node:fs/promises';
+import { join } from 'node:path';
+import { build as buildWithVite } from 'vite';
+import { buildDesktop } from './desktop.ts';
+import { stampOf } from './stamp.ts';
+import { windowBuild } from './window.ts';
+
+const house = join(import.meta.dirname, '..');
+const dist = join(house, 'dist');
+
+/** So many builds of earlier sources are kept, for programs that still run from them. */
+const KEPT = 4;
+
+/** Builds the window and the desktop app into a folder: `renderer/` and `desktop/`. */
+export async function buildApp(folder: string): Promise<void> {
+  await rm(folder, { recursive: true, force: true });
+  await buildWithVite(windowBuild(join(folder, 'renderer')));
+  await buildDesktop(join(folder, 'desktop'));
+}
+
+/** The folder with the app built from the sources as they are now. `onBuild` is told when it has to be built first. */
+export async function builtApp(onBuild: () => void): Promise<string> {
+  const folder = join(dist, `app-${stampOf(house)}`);
+  if (!existsSync(folder)) {
+    onBuild();
+    const unfinished = join(dist, `unfinished-${process.pid}`);
+    await mkdir(dist, { recursive: true });
+    await buildApp(unfinished);
+    // Another may have built the same meanwhile.
+    await rename(unfinished, folder).catch(() => rm(unfinished, { recursive: true }));
+  }
+  const now = new Date();
+  await utimes(folder, now, now);
+  await forgetOld();
+  return folder;
+}
+
+async function forgetOld(): Promise<void> {
+  const names = (await readdir(dist)).filter((name) => name.startsWith('app-'));
+  const aged = await Promise.all(
+    names.map(async (name) => ({ name, at: (await stat(join(dist, name))).mtimeMs })),
+  );
+  const old = aged.toSorted((a, b) => b.at - a.at).slice(KEPT);
+  await Promise.all(old.map(({ name }) => rm(join(dist, name), { recursive: true, force: true })));
+}
