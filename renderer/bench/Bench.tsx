@@ -14,6 +14,7 @@ import { RepeatBox } from './RepeatBox.tsx';
 import { Toolbar } from './Toolbar.tsx';
 import { useBenchActions } from './useBenchActions.ts';
 import { useTurning } from './useTurning.ts';
+import './panel/beside.css';
 import './bench.css';
 
 export function Bench() {

@@ -1,12 +1,17 @@
 // The sheet in the hand while it is turned on the bench, and what it would be when it was turned the wrong way.
+import type { Backed } from '../../shared/bench/backUp.ts';
+import { wholeOf } from '../../shared/geometry/rect.ts';
+import type { Side } from '../../shared/geometry/space.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
 import { sheetOf } from '../../shared/job/job.ts';
 import { useApp, useJob } from '../state/store.ts';
-import { TurningSheet } from '../turning/TurningSheet.tsx';
+import { paintPage } from '../turning/pageOfSheet.ts';
+import { TurningPaper } from '../turning/TurningPaper.tsx';
 import { WrongTurn } from '../turning/WrongTurn.tsx';
 import { benchView } from './benchView.ts';
 import type { Scene } from './canvas/scene.ts';
 import { shownPieces } from './model/shownPieces.ts';
+import { onScreen } from './paint/pen.ts';
 import type { TurningHands } from './useTurning.ts';
 
 export function TurnedSheet({
@@ -23,19 +28,24 @@ export function TurnedSheet({
   if (turning === undefined || right === undefined || picturesOf === undefined) return null;
   const sheet = sheetOf(job.brief).size;
   const { view } = benchView.store.getState();
-  const page = (of: 1 | 2) => ({ sheet, pieces: shownPieces(job, of), picturesOf, through: [] });
+  const paint = (of: 1 | 2, through: readonly Backed[]) => (page: HTMLCanvasElement) =>
+    paintPage(
+      page,
+      { sheet, pieces: shownPieces(job, of), picturesOf, through },
+      view.zoom,
+      devicePixelRatio,
+    );
   const { grip, byHand, from, backed, taken, liesWrong, round } = turning;
   return (
     <>
-      <TurningSheet
+      <TurningPaper
         key={round}
-        view={view}
-        sheet={sheet}
+        lying={onScreen(view, wholeOf<Side>(sheet))}
         grip={grip}
         byHand={byHand}
         from={from}
-        front={page(side)}
-        behind={{ ...page(side === 1 ? 2 : 1), through: backed }}
+        paintFront={paint(side, [])}
+        paintBehind={paint(side === 1 ? 2 : 1, backed)}
         onLies={lies}
       />
       {liesWrong && <WrongTurn taken={taken} right={right} backed={backed} onTurnBack={turnBack} />}

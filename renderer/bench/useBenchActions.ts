@@ -19,7 +19,7 @@ export function useBenchActions(askRepeat: () => void): void {
   const job = useJob();
   const selection = useApp((s) => s.selection);
   const side = useApp((s) => s.side);
-  const { perform, select } = app.getState();
+  const { perform, select, takeInHand, goTo } = app.getState();
   const chosen = selection.length > 0;
   const leaders = leadersOf(job, selection).length;
   const align = (by: Alignment): Doing => ({
@@ -52,6 +52,13 @@ export function useBenchActions(askRepeat: () => void): void {
     'distribute-across': distribute('x'),
     'distribute-along': distribute('y'),
     'step-and-repeat': { can: chosen, run: askRepeat },
+    'take-in-hand': {
+      can: chosen,
+      run: () => {
+        takeInHand(selection[0]);
+        goTo('light-table');
+      },
+    },
     'lay-out': { run: () => perform({ do: 'lay-out' }) },
     'zoom-in': { run: () => benchView.zoomBy(NEARER) },
     'zoom-out': { run: () => benchView.zoomBy(1 / NEARER) },

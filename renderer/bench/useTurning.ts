@@ -2,8 +2,9 @@
 import { useState } from 'react';
 import { type Backed, backUp } from '../../shared/bench/backUp.ts';
 import { type Grip, turnByEdge } from '../../shared/bench/turning.ts';
+import { wholeOf } from '../../shared/geometry/rect.ts';
 import type { SheetEdge } from '../../shared/geometry/sheet.ts';
-import type { Point } from '../../shared/geometry/space.ts';
+import type { Point, Rect, Side } from '../../shared/geometry/space.ts';
 import type { Turn } from '../../shared/geometry/turn.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
 import { designsOf, type Job, sheetOf } from '../../shared/job/job.ts';
@@ -11,6 +12,7 @@ import { useActions } from '../actions/useActions.ts';
 import { app, useApp, useJob } from '../state/store.ts';
 import { gripAt, gripFor } from '../turning/grips.ts';
 import { benchView } from './benchView.ts';
+import { onScreen } from './paint/pen.ts';
 
 /** A turning under way. */
 export interface Turning {
@@ -52,8 +54,7 @@ export function useTurning(): TurningHands {
       round: 0,
     });
   const byItself = (taken: Turn) => {
-    const { view } = benchView.store.getState();
-    begin(taken, gripFor(taken, view, sheetOf(job.brief).size), false);
+    begin(taken, gripFor(taken, lying(job)), false);
   };
   useActions({
     'turn-sheet': {
@@ -71,8 +72,7 @@ export function useTurning(): TurningHands {
     takeEdge: (edge, at) => {
       const taken = turnByEdge(edge);
       if (turning !== undefined || right === undefined || (side === 2 && taken !== right)) return;
-      const { view } = benchView.store.getState();
-      begin(taken, gripAt(edge, at, view, sheetOf(job.brief).size), true);
+      begin(taken, gripAt(edge, at, lying(job)), true);
     },
     lies: (turned) => {
       if (turned && turning !== undefined && turning.taken !== right) {
@@ -87,6 +87,11 @@ export function useTurning(): TurningHands {
         setTurning({ ...turning, byHand: false, from: 180, liesWrong: false, round: 1 });
     },
   };
+}
+
+/** Where the sheet lies on the screen. */
+function lying(job: Job): Rect<'screen'> {
+  return onScreen(benchView.store.getState().view, wholeOf<Side>(sheetOf(job.brief).size));
 }
 
 function wrongly(job: Job, taken: Turn, right: Turn | undefined): readonly Backed[] {

@@ -3,13 +3,12 @@ import type { Job } from '../../../shared/job/job.ts';
 import { partnerIndex } from '../../../shared/job/partners.ts';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
 import type { ArtPictures } from '../../art-pictures/artPictures.ts';
-import { faceArtOf } from '../../art-pictures/faceArt.ts';
 import { shownJob } from '../../state/jobState.ts';
 import type { AppState } from '../../state/store.ts';
 import type { BenchView } from '../benchView.ts';
-import { type ShownPiece, type SideUp, shownPieces } from '../model/shownPieces.ts';
+import { picturesFinder } from '../model/picturesFinder.ts';
+import { type SideUp, shownPieces } from '../model/shownPieces.ts';
 import type { Inks } from '../paint/inks.ts';
-import type { PicturesOf } from '../paint/paintPieces.ts';
 import type { Gesture, Scene } from './scene.ts';
 
 export interface SceneParts {
@@ -23,7 +22,9 @@ export interface SceneParts {
 /** Gives a builder of scenes; `undefined` while no job is open. */
 export function sceneBuilder(pictures: ArtPictures): (parts: SceneParts) => Scene | undefined {
   const piecesOf = remember((job: Job, side: SideUp) => shownPieces(job, side));
-  const picturesOf = remember((brief: Job['brief'], art: Job['art']) => finder({ brief, art }, pictures));
+  const picturesOf = remember((brief: Job['brief'], art: Job['art']) =>
+    picturesFinder({ brief, art }, pictures),
+  );
   const chosenOf = remember((selection: readonly number[]) => new Set(selection));
   const followingOf = remember((job: Job, selection: readonly number[]) => followersOf(job, selection));
 
@@ -53,17 +54,6 @@ function remember<A extends readonly unknown[], R>(work: (...asked: A) => R): (.
       last = { asked, answer: work(...asked) };
     }
     return last.answer;
-  };
-}
-
-function finder(job: Pick<Job, 'brief' | 'art'>, pictures: ArtPictures): PicturesOf {
-  const faces = new Map<string, ReturnType<typeof faceArtOf>>();
-  return ({ piece, face }: ShownPiece) => {
-    if (face === undefined) return [];
-    const key = `${face} ${piece}`;
-    if (!faces.has(key)) faces.set(key, faceArtOf(job, piece, face));
-    const art = faces.get(key);
-    return art === undefined ? [] : pictures.of(art);
   };
 }
 

@@ -7,7 +7,7 @@ import { paintMargins } from '../paint/paintMargins.ts';
 import { paintChosen, paintFindings, paintFollowing, paintNumbers } from '../paint/paintMarks.ts';
 import { inWindow, paintArt, paintLines } from '../paint/paintPieces.ts';
 import { paintRulers } from '../paint/paintRulers.ts';
-import { paintAxis, paintFeed, paintPaper } from '../paint/paintSheet.ts';
+import { paintAxis, paintFeed, paintGrips, paintPaper } from '../paint/paintSheet.ts';
 import type { Paper } from '../paint/pen.ts';
 import type { Scene } from './scene.ts';
 
@@ -83,6 +83,7 @@ const paintSheetLayer: Painter = (paper, { job, view, inks }) => {
   const seen = { ...sheetOf(job.brief), turn: turnOf(job.brief.work) };
   paintPaper(paper, seen, view, inks);
   paintFeed(paper, seen, view, inks);
+  paintGrips(paper, seen, view, inks);
 };
 
 const paintPiecesLayer: Painter = (paper, scene) => {

@@ -1,41 +1,39 @@
-// The sheet while it is turned over: in the hand that took its edge, or by itself, in the perspective of paper.
+// Paper while it is turned over: in the hand that took its edge, or by itself, in the perspective of paper.
 import { useEffect, useLayoutEffect, useRef } from 'react';
 import { angleOfDrag, type Grip, letGo, matrixOf, poseOf, showsOther } from '../../shared/bench/turning.ts';
-import type { View } from '../../shared/bench/view.ts';
-import type { Point, Size } from '../../shared/geometry/space.ts';
-import { handFrom, middleOnScreen } from './grips.ts';
-import { type PageParts, paintPage } from './pageOfSheet.ts';
+import type { Point, Rect } from '../../shared/geometry/space.ts';
+import { handFrom } from './grips.ts';
 import './turning.css';
 
 export interface TurningProps {
-  readonly view: View;
-  readonly sheet: Size;
+  /** Where the paper lies in its room, in px. */
+  readonly lying: Rect<'screen'>;
   readonly grip: Grip;
   /** Whether a hand holds it; else it goes by itself. */
   readonly byHand: boolean;
   /** From which angle it starts when it goes by itself, in degrees: 0, or 180 when it is turned back. */
   readonly from: 0 | 180;
-  readonly front: PageParts;
-  readonly behind: PageParts;
+  /** Paints the page that lies up, and the one behind it as it will come out. */
+  readonly paintFront: (page: HTMLCanvasElement) => void;
+  readonly paintBehind: (page: HTMLCanvasElement) => void;
   /** It has come to lie: turned over, or as it was. */
   readonly onLies: (turned: boolean) => void;
 }
 
-/** How long the sheet takes to turn by itself over half a circle, in ms. */
+/** How long paper takes to turn by itself over half a circle, in ms. */
 const HALF_ROUND = 620;
-/** How far the eye is, in lengths of the sheet. */
+/** How far the eye is, in lengths of the paper. */
 const EYE = 2.4;
 
 const wantsStillness = () => matchMedia('(prefers-reduced-motion: reduce)').matches;
 
-export function TurningSheet({ view, sheet, grip, byHand, from, front, behind, onLies }: TurningProps) {
+export function TurningPaper(props: TurningProps) {
+  const { lying, grip, byHand, from, paintFront, paintBehind, onLies } = props;
   const room = useRef<HTMLDivElement>(null);
   const frontPage = useRef<HTMLCanvasElement>(null);
   const behindPage = useRef<HTMLCanvasElement>(null);
   const angleNow = useRef<number>(from);
-  const eye = EYE * Math.max(sheet.w, sheet.h) * view.zoom;
-  const middle = middleOnScreen(view, sheet);
-  const [w, h] = [sheet.w * view.zoom, sheet.h * view.zoom];
+  const eye = EYE * Math.max(lying.w, lying.h);
 
   const show = (angle: number) => {
     angleNow.current = angle;
@@ -50,8 +48,8 @@ export function TurningSheet({ view, sheet, grip, byHand, from, front, behind, o
   };
 
   useLayoutEffect(() => {
-    if (frontPage.current !== null) paintPage(frontPage.current, front, view.zoom, devicePixelRatio);
-    if (behindPage.current !== null) paintPage(behindPage.current, behind, view.zoom, devicePixelRatio);
+    if (frontPage.current !== null) paintFront(frontPage.current);
+    if (behindPage.current !== null) paintBehind(behindPage.current);
     show(angleNow.current);
   });
 
@@ -73,7 +71,7 @@ export function TurningSheet({ view, sheet, grip, byHand, from, front, behind, o
     addEventListener(
       'pointermove',
       (event) => {
-        show(angleOfDrag(grip.grabbed, handFrom(placeOf(event), grip, view, sheet)));
+        show(angleOfDrag(grip.grabbed, handFrom(placeOf(event), grip, lying)));
       },
       listen,
     );
@@ -91,7 +89,7 @@ export function TurningSheet({ view, sheet, grip, byHand, from, front, behind, o
     return () => run.abort();
   }, []);
 
-  const place = { left: middle.x - w / 2, top: middle.y - h / 2, width: w, height: h };
+  const place = { left: lying.x, top: lying.y, width: lying.w, height: lying.h };
   return (
     <div className="turning" ref={room} aria-hidden="true">
       <div className="where-it-lay" style={place} />
@@ -101,7 +99,7 @@ export function TurningSheet({ view, sheet, grip, byHand, from, front, behind, o
   );
 }
 
-/** Lets the sheet fall from an angle to one side; at once for those who want no motion. */
+/** Lets the paper fall from an angle to one side; at once for those who want no motion. */
 function fallTo(
   from: number,
   to: 0 | 180,

@@ -1,0 +1,126 @@
+// One piece in the hand at true size: turned as its reader will, by an edge, a button or a key.
+import { type PointerEvent, useLayoutEffect, useReducer, useRef, useState } from 'react';
+import type { Grip } from '../../shared/bench/turning.ts';
+import { turnByEdge } from '../../shared/bench/turning.ts';
+import type { ReaderTurn } from '../../shared/geometry/head.ts';
+import type { Point, Rect } from '../../shared/geometry/space.ts';
+import type { Turn } from '../../shared/geometry/turn.ts';
+import { useActions } from '../actions/useActions.ts';
+import { shownPieces } from '../bench/model/shownPieces.ts';
+import { Button } from '../controls/Button.tsx';
+import { app, useJob } from '../state/store.ts';
+import { gripAt, gripFor } from '../turning/grips.ts';
+import { TurningPaper } from '../turning/TurningPaper.tsx';
+import { type HeldPiece, pageInWords, pageShown, TAKEN, turnHeld } from './cardInHand.ts';
+import { HandRulers } from './HandRulers.tsx';
+import { nearestEdge } from './nearestEdge.ts';
+import { paintCard } from './paintCard.ts';
+import { usePicturesInHand } from './usePicturesInHand.ts';
+
+/** The axis from head to foot is that of a sheet turned side to side. */
+const TURNS: Readonly<Record<ReaderTurn, Turn>> = {
+  'head-to-head': 'side-to-side',
+  'head-to-toe': 'end-to-end',
+};
+const OTHER: Readonly<Record<ReaderTurn, ReaderTurn>> = {
+  'head-to-head': 'head-to-toe',
+  'head-to-toe': 'head-to-head',
+};
+const NAMES: Readonly<Record<ReaderTurn, string>> = {
+  'head-to-head': 'Turn it like a page',
+  'head-to-toe': 'Turn it like a calendar',
+};
+
+/** Room around the piece for the rulers, in px. */
+const AROUND = 56;
+
+interface Turning {
+  readonly way: ReaderTurn;
+  readonly grip: Grip;
+  readonly byHand: boolean;
+}
+
+export function PieceInHand({ held, zoom }: { readonly held: HeldPiece; readonly zoom: number }) {
+  const job = useJob();
+  const room = useRef<HTMLDivElement>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const [hold, setHold] = useState(TAKEN);
+  const [turning, setTurning] = useState<Turning | undefined>(undefined);
+  const [, redraw] = useReducer((n: number) => n + 1, 0);
+  const picturesOf = usePicturesInHand(held, zoom, redraw);
+  const lying: Rect<'screen'> = { x: AROUND, y: AROUND, w: held.size.w * zoom, h: held.size.h * zoom };
+
+  const paint = (how: typeof hold) => (into: HTMLCanvasElement) =>
+    paintCard(into, held, pageShown(held, how), (side) => shownPieces(job, side), picturesOf, zoom);
+  useLayoutEffect(() => {
+    if (canvas.current !== null) paint(hold)(canvas.current);
+  });
+
+  const turn = (way: ReaderTurn) => {
+    if (turning === undefined) setTurning({ way, grip: gripFor(TURNS[way], lying), byHand: false });
+  };
+  useActions({
+    'turn-sheet': { run: () => turn(held.turned), label: 'Turn the piece as its reader will' },
+    'turn-sheet-wrong': { run: () => turn(OTHER[held.turned]), label: 'Turn the piece the other way' },
+    'choose-none': { run: putBack, label: 'Put the piece back' },
+  });
+  const take = (event: PointerEvent) => {
+    if (event.button !== 0 || turning !== undefined || room.current === null) return;
+    const { left, top } = room.current.getBoundingClientRect();
+    const at: Point<'screen'> = { x: event.clientX - left, y: event.clientY - top };
+    const edge = nearestEdge(at, lying);
+    if (edge === undefined) return;
+    const way = turnByEdge(edge) === 'side-to-side' ? 'head-to-head' : 'head-to-toe';
+    setTurning({ way, grip: gripAt(edge, at, lying), byHand: true });
+  };
+  const page = pageShown(held, hold);
+  return (
+    <div className="in-hand">
+      <div className="hand-tools">
+        <Button kind="main" onPress={() => turn(held.turned)}>
+          {NAMES[held.turned]}
+        </Button>
+        <Button onPress={() => turn(OTHER[held.turned])}>{NAMES[OTHER[held.turned]]}</Button>
+        <output className="seen-in-hand">
+          You see {page === undefined ? 'blank paper' : pageInWords(page)}.
+        </output>
+        <Button onPress={putBack}>Put it back</Button>
+      </div>
+      <div className="hand-room">
+        <div
+          ref={room}
+          className="hand"
+          style={{ width: lying.w + 2 * AROUND, height: lying.h + 2 * AROUND }}
+          onPointerDown={take}
+        >
+          <HandRulers lying={lying} zoom={zoom} unit={job.brief.units} />
+          <canvas
+            ref={canvas}
+            className="card"
+            role="img"
+            aria-label={`The piece in hand: ${page === undefined ? 'blank paper' : pageInWords(page)}`}
+            style={{ left: lying.x, top: lying.y, width: lying.w, height: lying.h }}
+          />
+          {turning !== undefined && (
+            <TurningPaper
+              lying={lying}
+              grip={turning.grip}
+              byHand={turning.byHand}
+              from={0}
+              paintFront={paint(hold)}
+              paintBehind={paint(turnHeld(hold, turning.way))}
+              onLies={(turned) => {
+                setTurning(undefined);
+                if (turned) setHold(turnHeld(hold, turning.way));
+              }}
+            />
+          )}
+        </div>
+      </div>
+    </div>
+  );
+}
+
+function putBack(): void {
+  app.getState().takeInHand(undefined);
+}
