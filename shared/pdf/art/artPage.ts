@@ -102,7 +102,7 @@ function uprightOf(media: Rect<'user'>, rotate: Head, unit: number): Transform<'
 
 function sizeless(page: Pick<ArtPage, 'art' | 'number'>): Fault {
   return {
-    code: 'art-damaged',
+    code: 'art-size-unclear',
     message: `There is no size in ${named(page)}: its MediaBox is missing or has no area.`,
     remedy: 'Export the page again from the program that made it.',
     where: page.art,

@@ -164,7 +164,7 @@ describe('Rotate and UserUnit', () => {
 describe('a page that cannot be used', () => {
   it('has no size', async () => {
     const sizeless = {
-      code: 'art-damaged',
+      code: 'art-size-unclear',
       message: 'There is no size in page 1 of supper.pdf: its MediaBox is missing or has no area.',
       remedy: 'Export the page again from the program that made it.',
       where: 'supper.pdf',

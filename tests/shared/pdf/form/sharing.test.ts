@@ -121,7 +121,7 @@ describe('a page that cannot be placed', () => {
   });
 
   it('has no size', async () => {
-    expect(await refusal({})).toMatchObject({ code: 'art-damaged' });
+    expect(await refusal({})).toMatchObject({ code: 'art-size-unclear' });
   });
 
   it('unpacks to more than the limit, in one part or in several', async () => {
