@@ -1,6 +1,6 @@
 // The independent tools that the tests check against: installed where that is possible, else named in one sentence.
 import { spawnSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { findBrowser } from './findBrowser.ts';
 
 /** Each tool, the Debian package that brings it, and what the tests need it for. */
 const TOOLS = [
@@ -8,16 +8,18 @@ const TOOLS = [
   { command: 'pdftoppm', debian: ['poppler-utils'], usedFor: 'rendering written PDFs' },
 ] as const;
 
-const BROWSERS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge'];
-
 const isThere = (command: string) => spawnSync('sh', ['-c', `command -v ${command}`]).status === 0;
 
 function lacking(): { readonly name: string; readonly debian: readonly string[] }[] {
-  const tools = TOOLS.filter((t) => !isThere(t.command)).map((t) => ({ name: `${t.command} (${t.usedFor})`, debian: t.debian }));
-  const browser = process.env['TURNLAY_BROWSER'];
-  const hasBrowser = browser === undefined ? BROWSERS.some(isThere) : existsSync(browser);
-  if (hasBrowser) return tools;
-  return [...tools, { name: 'a Chromium browser (trying the window)', debian: ['chromium', 'fonts-liberation'] }];
+  const tools = TOOLS.filter((t) => !isThere(t.command)).map((t) => ({
+    name: `${t.command} (${t.usedFor})`,
+    debian: t.debian,
+  }));
+  if (findBrowser() !== undefined) return tools;
+  return [
+    ...tools,
+    { name: 'a Chromium browser (trying the window)', debian: ['chromium', 'fonts-liberation'] },
+  ];
 }
 
 const missing = lacking();
@@ -25,7 +27,11 @@ const canInstall = process.getuid?.() === 0 && isThere('apt-get');
 if (missing.length > 0 && canInstall) {
   console.log(`Installing ${missing.map((m) => m.name).join(', ')}`);
   const packages = missing.flatMap((m) => m.debian);
-  const run = (...args: string[]) => spawnSync('apt-get', args, { stdio: 'inherit', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+  const run = (...args: string[]) =>
+    spawnSync('apt-get', args, {
+      stdio: 'inherit',
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    });
   run('update', '-qq');
   run('install', '-y', '-qq', '--no-install-recommends', ...packages);
 }

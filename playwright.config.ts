@@ -1,0 +1,24 @@
+import { defineConfig } from '@playwright/test';
+import { findBrowser } from './build/findBrowser.ts';
+
+const browser = findBrowser();
+if (browser === undefined) {
+  throw new Error('No Chromium browser is here. Install one, or name it in TURNLAY_BROWSER.');
+}
+
+export default defineConfig({
+  testDir: 'tests/e2e',
+  testMatch: '**/*.e2e.ts',
+  outputDir: 'reports/e2e',
+  reporter: 'list',
+  workers: 1,
+  timeout: 60_000,
+  forbidOnly: true,
+  // Large bundles are loaded as they are.
+  build: { external: ['**/dist/**'] },
+  use: {
+    viewport: { width: 1280, height: 800 },
+    launchOptions: { executablePath: browser },
+    screenshot: 'only-on-failure',
+  },
+});
