@@ -20,6 +20,7 @@ import { pieceAt } from '../bench/model/picking.ts';
 import { picturesFinder } from '../bench/model/picturesFinder.ts';
 import { seenFaces } from '../bench/model/seenFaces.ts';
 import { shownPieces } from '../bench/model/shownPieces.ts';
+import { readInks } from '../bench/paint/inks.ts';
 import { useSheetInRoom } from '../bench/useSheetInRoom.ts';
 import { app, useJob } from '../state/store.ts';
 import { paintLight } from './paintLight.ts';
@@ -67,7 +68,11 @@ export function LightCanvas({
     paper.scale(devicePixelRatio, devicePixelRatio);
     const sheet = sheetOf(job.brief).size;
     const picturesOf = picturesFinder(job, artPictures);
-    paintLight(paper, { sheet, turn, view, front, behind, backed, picturesOf, through, lit });
+    paintLight(
+      paper,
+      { sheet, turn, view, front, behind, backed, picturesOf, through, lit },
+      readInks(canvas.current),
+    );
   });
   useZoomByWheel(room);
 

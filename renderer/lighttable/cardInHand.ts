@@ -59,7 +59,7 @@ export function takeInHand(job: Job, index: number): HeldPiece | undefined {
   if (position === undefined) return undefined;
   const { piece, trim, head, face } = position;
   const { turned } = designNamed(designsOf(job.brief), piece);
-  const base = { piece, turned, size: lying(trim, head) };
+  const base = { piece, turned, size: lying({ w: trim.w, h: trim.h }, head) };
   const turn = turnOf(job.brief.work);
   if (turn === undefined) return { ...base, front: pageOf(job, 1, trim, head), behind: undefined };
   const other = seenFromBehind<'side1'>(trim, turn, sheetOf(job.brief).size);

@@ -6,9 +6,10 @@ import type { Rect, Side, Size } from '../../shared/geometry/space.ts';
 import { applyToRect, chain, inverse, type Transform } from '../../shared/geometry/transform.ts';
 import { lookFromBehind, type Turn } from '../../shared/geometry/turn.ts';
 import type { ShownPiece } from '../bench/model/shownPieces.ts';
-import { ON_PAPER } from '../bench/paint/inks.ts';
+import { type Inks, ON_PAPER } from '../bench/paint/inks.ts';
 import { paintSign } from '../bench/paint/paintMarks.ts';
 import { type PicturesOf, paintArt } from '../bench/paint/paintPieces.ts';
+import { paintFeed } from '../bench/paint/paintSheet.ts';
 import { addRect, hatch, onScreen, type Paper, strokeOnArt } from '../bench/paint/pen.ts';
 
 export interface LightScene {
@@ -33,6 +34,7 @@ export function paintLight(paper: Paper, scene: LightScene, inks: Inks): void {
   paper.shadowBlur = 30;
   paper.fillRect(whole.x, whole.y, whole.w, whole.h);
   paper.shadowColor = 'transparent';
+  paintFeed(paper, sheet, view, inks);
 
   paper.save();
   paper.beginPath();

@@ -9,7 +9,7 @@ import type { BenchParts } from './runBench.ts';
 import type { Scene } from './scene.ts';
 
 export interface Hold {
-  readonly move: (at: Point<'screen'>, event: PointerEvent) => void;
+  readonly move: (at: Point<'screen'>, keys: { readonly altKey: boolean }) => void;
   readonly end: () => void;
   readonly cancel: () => void;
 }
@@ -90,7 +90,7 @@ export function holdToDrag(
     gesture.setState({ gesture: { does: 'drag', moving, guides, box: seen(dragged.box) } });
   };
   return {
-    move: (at, event) => moveTo(at, event.altKey),
+    move: (at, keys) => moveTo(at, keys.altKey),
     end: () => {
       if (dragged?.command !== undefined) app.getState().commit(dragged.command);
       else if (drag !== undefined) app.getState().cancel();

@@ -82,7 +82,7 @@ function restingChanged(before: Scene, next: Scene): boolean {
 const paintSheetLayer: Painter = (paper, { job, view, inks }) => {
   const seen = { ...sheetOf(job.brief), turn: turnOf(job.brief.work) };
   paintPaper(paper, seen, view, inks);
-  paintFeed(paper, seen, view, inks);
+  paintFeed(paper, seen.size, view, inks);
   paintGrips(paper, seen, view, inks);
 };
 

@@ -35,7 +35,7 @@ export function paintPaper(paper: Paper, { size, unprintable }: SheetSeen, view:
 }
 
 /** The lead edge as a bar beyond the paper, and the way the sheet goes into the printer. */
-export function paintFeed(paper: Paper, { size }: SheetSeen, view: View, inks: Inks): void {
+export function paintFeed(paper: Paper, size: Size, view: View, inks: Inks): void {
   const { x, y, w } = onScreen(view, wholeOf<Side>(size));
   const middle = x + w / 2;
   paper.fillStyle = inks.ink;

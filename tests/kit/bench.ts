@@ -1,0 +1,162 @@
+// The bench without a screen: hands that grab pieces, drag and drop them, and words for what they would see.
+import { expect } from 'vitest';
+import { createStore } from 'zustand/vanilla';
+import { createBenchView } from '../../renderer/bench/benchView.ts';
+import { sceneBuilder } from '../../renderer/bench/canvas/buildScene.ts';
+import { type Hold, holdToDrag, holdToFrame } from '../../renderer/bench/canvas/holds.ts';
+import type { Gesture, Scene } from '../../renderer/bench/canvas/scene.ts';
+import { findingsOf } from '../../renderer/bench/findings.ts';
+import { nudge } from '../../renderer/bench/gesture/nudge.ts';
+import { pieceAt } from '../../renderer/bench/model/picking.ts';
+import { pointOnScreen } from '../../renderer/bench/paint/pen.ts';
+import { shownJob } from '../../renderer/state/jobState.ts';
+import { createAppStore } from '../../renderer/state/store.ts';
+import type { Job } from '../../shared/job/job.ts';
+import type { LayoutFault, LayoutFinding } from '../../shared/layout/check.ts';
+
+const NO_INKS = {
+  surround: '',
+  paper: '',
+  onPaper: '',
+  ink: '',
+  soft: '',
+  panel: '',
+  line: '',
+  accent: '',
+  accentInk: '',
+  bad: '',
+  ask: '',
+};
+
+/** A bench whose window shows the whole sheet of the job. Lengths are pt on the side that is looked at. */
+export function standAtBench(job: Job, window = { w: 1000, h: 800 }) {
+  const app = createAppStore();
+  app.getState().beginJob(job);
+  const viewing = createBenchView();
+  const [w, h] = job.brief.sheet.size;
+  viewing.measure(window, { w: w.amount * 72, h: h.amount * 72 });
+  const gesture = createStore<{ readonly gesture: Gesture | undefined }>(() => ({ gesture: undefined }));
+  const findings = createStore<readonly LayoutFinding[]>(() => []);
+  const pictures = {
+    show: () => undefined,
+    of: () => [],
+    faultOf: () => undefined,
+    subscribe: () => () => undefined,
+    forget: () => undefined,
+    held: () => 0,
+    close: () => undefined,
+  };
+  const parts = { app, viewing, findings, gesture, pictures };
+  const build = sceneBuilder(pictures);
+  const scene = (): Scene => {
+    const built = build({
+      app: app.getState(),
+      viewed: viewing.store.getState(),
+      inks: NO_INKS,
+      findings: [],
+      gesture: gesture.getState().gesture,
+    });
+    if (built === undefined) throw new Error('No job lies on this bench');
+    return built;
+  };
+  const shown = (): Job => {
+    const now = shownJob(app.getState());
+    if (now === undefined) throw new Error('No job lies on this bench');
+    return now;
+  };
+  const middleOf = (position: number) => {
+    const piece = scene().pieces[position];
+    if (piece === undefined) throw new Error(`No piece lies at position ${position + 1}`);
+    return { x: piece.trim.x + piece.trim.w / 2, y: piece.trim.y + piece.trim.h / 2 };
+  };
+  const letGo = () => gesture.setState({ gesture: undefined });
+
+  const handOn = (at: { x: number; y: number }, hold: Hold) => {
+    const hand = {
+      /** Moves on by so many pt; with `free` the key that holds snapping off is down. */
+      by: (dx: number, dy: number, { free = false } = {}) => {
+        at = { x: at.x + dx, y: at.y + dy };
+        hold.move(pointOnScreen(scene().view, at), { altKey: free });
+        return hand;
+      },
+      drop: () => {
+        hold.end();
+        letGo();
+        return bench;
+      },
+      cancel: () => {
+        hold.cancel();
+        letGo();
+        return bench;
+      },
+    };
+    return hand;
+  };
+
+  const bench = {
+    app,
+    job: shown,
+    scene,
+    /** Takes the nth piece of this name by its middle. */
+    grab: (name: string, nth = 1, { adding = false } = {}) => {
+      const pieces = scene().pieces.filter((p) => p.piece === name);
+      const piece = pieces[nth - 1];
+      if (piece === undefined) throw new Error(`There is no ${nth}. "${name}" on the sheet`);
+      const at = middleOf(piece.position);
+      const grabbed = pieceAt(scene().pieces, at);
+      if (grabbed === undefined) throw new Error('Nothing lies under the hand');
+      return handOn(
+        at,
+        holdToDrag(pointOnScreen(scene().view, at), grabbed.position, adding, scene(), parts),
+      );
+    },
+    /** Puts the hand on the bare table or the paper, to draw a frame around pieces. */
+    press: (x: number, y: number, { adding = false } = {}) =>
+      handOn({ x, y }, holdToFrame(pointOnScreen(scene().view, { x, y }), adding, scene(), parts)),
+    pressKey: (key: string, { shift = false } = {}) => {
+      const { selection, side, perform } = app.getState();
+      const command = nudge(shown(), side, selection, key, shift);
+      if (command !== undefined) perform(command);
+      return bench;
+    },
+    choose: (...positions: readonly number[]) => {
+      app.getState().select(positions.map((p) => p - 1));
+      return bench;
+    },
+    turnOver: () => {
+      app.getState().showSide(app.getState().side === 1 ? 2 : 1);
+      return bench;
+    },
+    guides: () => {
+      const now = gesture.getState().gesture;
+      return now?.does === 'drag' ? now.guides : [];
+    },
+    expectGuide: (name: string) => {
+      expect(bench.guides().map((g) => g.name)).toContain(name);
+      return bench;
+    },
+    expectNoGuides: () => {
+      expect(bench.guides()).toEqual([]);
+      return bench;
+    },
+    /** Where a position (from 1) lies on side 1, in pt. */
+    expectAt: (position: number, x: number, y: number) => {
+      const trim = shown().arrangement[position - 1]?.trim;
+      expect([trim?.x, trim?.y]).toEqual([expect.closeTo(x, 6), expect.closeTo(y, 6)]);
+      return bench;
+    },
+    expectChosen: (...positions: readonly number[]) => {
+      expect(app.getState().selection.map((i) => i + 1)).toEqual(positions);
+      return bench;
+    },
+    expectFaults: (...kinds: readonly LayoutFault[]) => {
+      expect([...new Set(findingsOf(shown()).map((f) => f.kind))].sort()).toEqual([...kinds].sort());
+      return bench;
+    },
+    expectUndo: (name: string | undefined) => {
+      expect(app.getState().history?.past.at(-1)?.edit).toBe(name);
+      return bench;
+    },
+  };
+  return bench;
+}
