@@ -1,4 +1,4 @@
-// Lets the bundles of the desktop app find the files of libraries beside themselves, so that they need no node_modules.
+// Lets the bundles of the host find the files of libraries beside themselves, so that they need no node_modules.
 import { copyFile, mkdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';

@@ -16,21 +16,11 @@ if (electron === undefined) {
     "Electron's binary is not here (npx install-electron fetches it), so the app opens in your browser.",
   );
 }
-const started =
-  electron === undefined
-    ? spawn(
-        process.execPath,
-        [
-          '--import',
-          'tsx',
-          join(house, 'electron/loopback/main.ts'),
-          '--window',
-          join(app, 'renderer'),
-          ...args,
-        ],
-        { stdio: 'inherit', cwd: house },
-      )
-    : spawn(electron, [join(app, 'desktop/main.cjs'), ...args], { stdio: 'inherit' });
+const started = spawn(
+  electron ?? process.execPath,
+  [join(app, 'host', electron === undefined ? 'loopback.mjs' : 'main.cjs'), ...args],
+  { stdio: 'inherit' },
+);
 
 // Control+C reaches what was started by itself; it ends in good order, and this with it.
 process.on('SIGINT', () => undefined);

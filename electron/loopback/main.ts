@@ -3,6 +3,7 @@ import { spawn } from 'node:child_process';
 import { homedir } from 'node:os';
 import { resolve } from 'node:path';
 import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { homeOf } from '../host/home.ts';
 import { VERSION } from '../host/version.ts';
@@ -11,17 +12,13 @@ import { openLoopback } from './openLoopback.ts';
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
-    /** The folder of the built window. */
-    window: { type: 'string' },
     /** Opens no browser: the link is only said. */
     'link-only': { type: 'boolean', default: false },
   },
 });
-if (values.window === undefined) throw new Error('--window must name the folder of the built window');
-
 const loopback = await openLoopback({
   home: homeOf({ platform: process.platform, env: process.env, userHome: homedir() }),
-  folder: resolve(values.window),
+  folder: fileURLToPath(new URL('../renderer', import.meta.url)),
   version: VERSION,
   asked: positionals.map((path) => resolve(path)),
 });

@@ -3,8 +3,6 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { join } from 'node:path';
 
-const house = join(import.meta.dirname, '../../..');
-
 export interface HostProcess {
   /** The link that opens the window, once. */
   readonly link: string;
@@ -20,23 +18,10 @@ export async function startHost(
   folder: string,
   jobs: readonly string[] = [],
 ): Promise<HostProcess> {
-  const host = spawn(
-    process.execPath,
-    [
-      '--import',
-      'tsx',
-      join(house, 'electron/loopback/main.ts'),
-      '--window',
-      join(app, 'renderer'),
-      '--link-only',
-      ...jobs,
-    ],
-    {
-      cwd: house,
-      env: { ...process.env, HOME: folder, USERPROFILE: folder, TURNLAY_HOME: join(folder, '.turnlay') },
-      stdio: ['ignore', 'pipe', 'pipe'],
-    },
-  );
+  const host = spawn(process.execPath, [join(app, 'host/loopback.mjs'), '--link-only', ...jobs], {
+    env: { ...process.env, HOME: folder, USERPROFILE: folder, TURNLAY_HOME: join(folder, '.turnlay') },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
   return { link: await linkOf(host), kill: () => stop(host, 'SIGKILL'), end: () => stop(host, 'SIGTERM') };
 }
 

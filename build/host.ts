@@ -1,4 +1,4 @@
-// How the desktop app is bundled: its main program, the preload of its window, and the threads that it starts.
+// How the host is bundled: the program of each shell, the preload of the desktop window, and the threads they start.
 import { copyFile, mkdir } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
@@ -7,8 +7,9 @@ import { besideBundle } from './besideBundle.ts';
 
 const house = join(import.meta.dirname, '..');
 
-/** The threads, by the names that their starters have in the source. */
-const THREADS = {
+/** The program for a browser, and the threads by the names that their starters have in the source. */
+const MODULES = {
+  loopback: join(house, 'electron/loopback/main.ts'),
   startArtWorker: join(house, 'electron/art/artWorker.ts'),
   startSendWorker: join(house, 'electron/host/sendWorker.ts'),
 };
@@ -16,11 +17,11 @@ const THREADS = {
 /** Where the main program looks for what lies beside it: outside the archive when packed, for threads start there. */
 const BUNDLE_URL = String.raw`const bundleUrl = require('node:url').pathToFileURL(__filename.replace(/app\.asar(?=[\\/])/, 'app.asar.unpacked')).href;`;
 
-/** Node as it is in Electron. */
+/** Node as it is in Electron, and at least the one that the browser's program needs. */
 const COMMON = {
   bundle: true,
   platform: 'node',
-  target: 'node22',
+  target: 'node20',
   external: ['electron'],
   legalComments: 'linked',
   logLevel: 'warning',
@@ -37,8 +38,8 @@ export async function buildPreload(outfile: string): Promise<void> {
   });
 }
 
-/** Bundles the whole desktop app into a folder. */
-export async function buildDesktop(folder: string): Promise<void> {
+/** Bundles everything of the host into a folder. The window is looked for in `../renderer` from there. */
+export async function buildHost(folder: string): Promise<void> {
   await mkdir(folder, { recursive: true });
   const plugins = [besideBundle(house, folder)];
   await build({
@@ -52,7 +53,7 @@ export async function buildDesktop(folder: string): Promise<void> {
   });
   await build({
     ...COMMON,
-    entryPoints: THREADS,
+    entryPoints: MODULES,
     outdir: folder,
     outExtension: { '.js': '.mjs' },
     format: 'esm',
