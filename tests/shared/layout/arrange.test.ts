@@ -52,9 +52,8 @@ const withPiece = (changes: object): ArrangeInput => ({
 });
 
 describe('the 5 x 7 in card, work-and-turn on 11 x 17 in', () => {
-  const { positions } = lay(supper);
-
   it('is four up: two fronts on the left and two backs on the right', () => {
+    const { positions } = lay(supper);
     // Common practice, no source: two fronts and two backs on 11 x 17 for one set-up.
     expect(positions.map((p) => [p.face, p.head])).toEqual([
       ['front', 0],
@@ -65,6 +64,7 @@ describe('the 5 x 7 in card, work-and-turn on 11 x 17 in', () => {
   });
 
   it('has equal side margins, and its bleeds take 5.25 x 7.25 in a card', () => {
+    const { positions } = lay(supper);
     const xs = positions.map((p) => p.trim.x);
     expect(xs).toEqual([27, 405, 27, 405]);
     expect(792 - (405 + 360)).toBe(27);
@@ -190,6 +190,8 @@ describe('a piece that is too large', () => {
       code: 'no-room-after-turning',
       message:
         'Nothing is left to print on: the border that the printer cannot print and the bleeds fill the 11 × 17 in sheet.',
+      remedy: 'Check the sheet size and the unprintable border in the brief.',
+      where: 'sheet',
     });
     expect(refusal({ ...supper, unprintable: { lead: 700, tail: 700, left: 9, right: 9 } }).code).toBe(
       'no-room-after-turning',
@@ -213,6 +215,45 @@ describe('what is said of a layout', () => {
     expect(laid.notices).toEqual([
       'A layout that no guillotine can cut would hold 23 up instead of 22; it is not used, because every cut must run from edge to edge.',
     ]);
+  });
+
+  it('counts both halves of a one-form sheet when it says so', () => {
+    const input: ArrangeInput = {
+      ...supper,
+      sheet: { w: 440, h: 300 },
+      unprintable: { lead: 0, tail: 0, left: 0, right: 0 },
+      gutter: 0,
+      designs: [{ ...supper.designs[0]!, trim: { w: 40, h: 70 }, bleed: 0 }],
+    };
+    const { positions, notices } = lay(input);
+    expect(positions).toHaveLength(44);
+    expect(notices[0]).toContain('would hold 46 up instead of 44;');
+  });
+
+  it('says when it is not known whether such a layout would hold more', () => {
+    // 8 x 3 in 49 x 28: 56 up by guillotine and by five blocks, 57 by an L-shaped layout (Birgin, Lobato, Morabito).
+    const input: ArrangeInput = {
+      ...supper,
+      sheet: { w: 490, h: 280 },
+      unprintable: { lead: 0, tail: 0, left: 0, right: 0 },
+      work: { style: 'simplex' },
+      gutter: 0,
+      designs: [{ ...supper.designs[0]!, trim: { w: 80, h: 30 }, bleed: 0, hasBack: false }],
+    };
+    const { positions, notices } = lay(input);
+    expect(positions).toHaveLength(56);
+    expect(notices).toEqual([
+      'No more than 56 up can be cut by a guillotine; whether a layout that none can cut would hold more (at most 57) is not known.',
+    ]);
+    const turned = lay({
+      ...input,
+      sheet: { w: 980, h: 280 },
+      work: { style: 'work-and-turn' },
+      designs: [{ ...input.designs[0]!, hasBack: true }],
+    });
+    expect(turned.notices[0]).toContain(
+      'No more than 112 up can be cut by a guillotine; whether a layout that none can cut would hold more (at most 114)',
+    );
   });
 
   it('says that the backs are not printed in simplex', () => {
