@@ -112,6 +112,11 @@ export class Keeping {
     return found.flat().toSorted((a, b) => b.at.localeCompare(a.at));
   }
 
+  /** Throws away what another host had kept, now that this one has taken it up. */
+  async relieve(path: string): Promise<void> {
+    if (path !== this.#own(KEPT_ENDING)) await this.throwAway(path);
+  }
+
   /** Throws a kept job away, and what its host left beside it. */
   async throwAway(path: string): Promise<void> {
     await rm(path, { force: true });

@@ -117,7 +117,7 @@ export class OpenJobs {
     if (file !== undefined && seen !== undefined) this.#files.recall(file, seen);
     const mine = await this.#keep(job, file);
     if (!mine.ok) return mine;
-    await this.#on.keeping.throwAway(path.value);
+    await this.#on.keeping.relieve(path.value);
     return ok(await this.#hand(job, file, true, []));
   }
 

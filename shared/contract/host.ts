@@ -11,11 +11,6 @@ export type Ask<G extends Group, C extends CallOf<G>> = Calls[G][C] extends () =
     ? A
     : never;
 
-/** What a call answers. */
-export type Answer<G extends Group, C extends CallOf<G>> = Calls[G][C] extends (...ask: never[]) => infer R
-  ? R
-  : never;
-
 /** A call as the window makes it. */
 type Asking<F> = F extends (...ask: infer A) => infer R ? (...ask: A) => Promise<R> : never;
 
@@ -34,12 +29,11 @@ export type Host = { readonly [G in Group]: { readonly [C in CallOf<G>]: Asking<
   on<E extends EventName>(event: E, listener: (told: Events[E]) => void): () => void;
 };
 
+/** A call as the host answers it. */
+type Answering<F> = F extends (...ask: infer A) => infer R ? (...ask: A) => R | Promise<R> : never;
+
 /** What the host must be able to answer. A handler that is missing or of the wrong type does not compile. */
-export type Handlers = {
-  readonly [G in Group]: {
-    readonly [C in CallOf<G>]: (ask: Ask<G, C>) => Answer<G, C> | Promise<Answer<G, C>>;
-  };
-};
+export type Handlers = { readonly [G in Group]: { readonly [C in CallOf<G>]: Answering<Calls[G][C]> } };
 
 /** How the host tells something to the window. */
 export type Tell = <E extends EventName>(event: E, told: Events[E]) => void;

@@ -1,0 +1,75 @@
+// Art that came as bytes: kept under a name that leads nowhere else, and put beside the job without hurting other art.
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { FileHashes } from '../../../electron/host/hashes.ts';
+import { TakenIn } from '../../../electron/host/takenIn.ts';
+import { testFolder } from '../../kit/folder.ts';
+
+const folder = testFolder();
+const home = join(folder.path, 'home');
+const takenIn = new TakenIn(home, new FileHashes());
+
+async function* inParts(...parts: readonly string[]) {
+  for (const part of parts) yield Buffer.from(part);
+}
+
+describe('art that came as bytes', () => {
+  it('is kept whole, and the same bytes under the same name are kept once', async () => {
+    const path = await takenIn.take('card.pdf', inParts('one ', 'card'));
+    expect(readFileSync(path, 'utf8')).toBe('one card');
+    expect(await takenIn.take('card.pdf', inParts('one card'))).toBe(path);
+    expect(await takenIn.take('card.pdf', inParts('other card'))).not.toBe(path);
+    expect(takenIn.holds(path)).toBe(true);
+    expect(takenIn.holds(join(folder.path, 'home', 'taken-in-too', 'card.pdf'))).toBe(false);
+  });
+
+  it.each([
+    ['../../../etc/passwd.pdf', 'passwd.pdf'],
+    ['C:\\art\\card:1?.pdf', 'card-1-.pdf'],
+    ['..', 'art'],
+    ['', 'art'],
+    ['.hidden.pdf', 'hidden.pdf'],
+    ['note.txt', 'note.txt'],
+    [`${'long '.repeat(40)}.PDF`, `${'long '.repeat(12)}.PDF`],
+  ])('called %j is kept as %j, within the program’s own folder', async (given, kept) => {
+    const path = await takenIn.take(given, inParts('x'));
+    expect(basename(path)).toBe(kept);
+    expect(takenIn.holds(path)).toBe(true);
+  });
+
+  it('leaves nothing behind when it breaks off', async () => {
+    async function* broken() {
+      yield Buffer.from('half');
+      throw new Error('The window went away');
+    }
+    await expect(takenIn.take('half.pdf', broken())).rejects.toThrow('The window went away');
+    expect(readdirSync(join(home, 'taken-in')).filter((name) => name.endsWith('.part'))).toEqual([]);
+  });
+});
+
+describe('putting it beside a saved job', () => {
+  it('copies it into a folder named after the job, once', async () => {
+    const path = await takenIn.take('beside.pdf', inParts('beside'));
+    const job = join(folder.path, 'Wedding.turnlay');
+    const place = await takenIn.settle(path, job);
+    expect(place).toBe(join(folder.path, 'Wedding art', 'beside.pdf'));
+    expect(readFileSync(place, 'utf8')).toBe('beside');
+    expect(await takenIn.settle(path, job)).toBe(place);
+    expect(readdirSync(join(folder.path, 'Wedding art'))).toEqual(['beside.pdf']);
+  });
+
+  it('never takes the place of other art of the same name', async () => {
+    const path = await takenIn.take('card.pdf', inParts('mine'));
+    mkdirSync(join(folder.path, 'Menu art'));
+    writeFileSync(join(folder.path, 'Menu art', 'card.pdf'), 'theirs');
+    const place = await takenIn.settle(path, join(folder.path, 'Menu.turnlay'));
+    expect(basename(place)).toBe('card 2.pdf');
+    expect(readFileSync(join(folder.path, 'Menu art', 'card.pdf'), 'utf8')).toBe('theirs');
+  });
+
+  it('leaves art alone that has a place of its own', async () => {
+    const own = folder.save('own.pdf', 'own');
+    expect(await takenIn.settle(own, join(folder.path, 'Tag.turnlay'))).toBe(own);
+  });
+});
