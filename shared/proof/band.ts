@@ -132,22 +132,42 @@ function isAll(picture: Picture, area: Area, colour: readonly number[]): boolean
   return true;
 }
 
-/** How alike two pictures are in an area: their correlation, 1 for the same picture, 0 for nothing in common. */
-export function likeness(a: Picture, b: Picture, area: Area): number {
-  let [n, sumA, sumB, sumAA, sumBB, sumAB] = [0, 0, 0, 0, 0, 0];
+/** The sum of squared differences of two pictures in an area. */
+export function differenceIn(a: Picture, b: Picture, area: Area): number {
+  let sum = 0;
   for (let y = area.top; y < area.bottom; y++) {
     const end = (y * a.width + area.right) * 3;
     for (let i = (y * a.width + area.left) * 3; i < end; i++) {
-      const inA = a.pixels[i] ?? 0;
-      const inB = b.pixels[i] ?? 0;
-      n++;
-      sumA += inA;
-      sumB += inB;
-      sumAA += inA * inA;
-      sumBB += inB * inB;
-      sumAB += inA * inB;
+      sum += ((a.pixels[i] ?? 0) - (b.pixels[i] ?? 0)) ** 2;
     }
   }
-  const spread = Math.sqrt((n * sumAA - sumA * sumA) * (n * sumBB - sumB * sumB));
-  return spread > 0 ? (n * sumAB - sumA * sumB) / spread : 0;
+  return sum;
+}
+
+/**
+ * How alike two pictures are in an area: the correlation of what they show apart from their mean colours, 1 for the
+ * same, 0 for nothing in common or where one of them is flat.
+ */
+export function likeness(a: Picture, b: Picture, area: Area): number {
+  let [both, ofA, ofB] = [0, 0, 0];
+  for (let colour = 0; colour < 3; colour++) {
+    let [n, sumA, sumB, sumAA, sumBB, sumAB] = [0, 0, 0, 0, 0, 0];
+    for (let y = area.top; y < area.bottom; y++) {
+      const end = (y * a.width + area.right) * 3;
+      for (let i = (y * a.width + area.left) * 3 + colour; i < end; i += 3) {
+        const inA = a.pixels[i] ?? 0;
+        const inB = b.pixels[i] ?? 0;
+        n++;
+        sumA += inA;
+        sumB += inB;
+        sumAA += inA * inA;
+        sumBB += inB * inB;
+        sumAB += inA * inB;
+      }
+    }
+    both += n * sumAB - sumA * sumB;
+    ofA += n * sumAA - sumA * sumA;
+    ofB += n * sumBB - sumB * sumB;
+  }
+  return ofA > 0 && ofB > 0 ? both / Math.sqrt(ofA * ofB) : 0;
 }

@@ -1,23 +1,13 @@
 // Finding how far one picture has to be moved (turned, scaled) to lie on another, to a fraction of a pixel.
 import type { Area } from './band.ts';
-import { affineStep, type Frame, type Step, shiftStep, sumUp } from './normalEquations.ts';
+import { AT_REST, addStep, type Displacement, longest } from './displacement.ts';
+import type { Direction } from './hand.ts';
+import { affineStep, type Frame, shiftStep, sumUp } from './normalEquations.ts';
 import type { Picture } from './picture.ts';
 import { type Level, pyramidOf } from './pyramid.ts';
+import { directionsIn } from './structure.ts';
 
-/**
- * Where the art was found, in pixels with y down: what belongs at (x, y) from the middle of the picture was printed
- * at (x + dx + xx x + xy y, y + dy + yx x + yy y).
- */
-export interface Displacement {
-  readonly dx: number;
-  readonly dy: number;
-  readonly xx: number;
-  readonly xy: number;
-  readonly yx: number;
-  readonly yy: number;
-}
-
-/** A displacement, and in how many directions the picture has enough structure to tell it. */
+/** A displacement, and in how many directions, 0 to 2, the picture has enough structure to tell it. */
 export interface Fit {
   readonly displacement: Displacement;
   readonly told: number;
@@ -26,7 +16,6 @@ export interface Fit {
 /** Moved only, or also turned, scaled and slanted. */
 export type Freedom = 'shift' | 'affine';
 
-const AT_REST: Displacement = { dx: 0, dy: 0, xx: 0, xy: 0, yx: 0, yy: 0 };
 /** The shorter side of the coarsest level, in pixels. */
 const COARSEST = 12;
 const ROUNDS = 6;
@@ -40,15 +29,17 @@ const STILL = 0.01;
  * @source The method of Lucas and Kanade (1981), from memory; proved by pictures moved by known amounts in the tests.
  */
 export function fitPicture(found: Picture, reference: Picture, area: Area, freedom: Freedom): Fit {
+  const told = directionsIn(reference, area);
   const sources = pyramidOf(reference, COARSEST);
-  let fit: Fit = { displacement: AT_REST, told: 0 };
   const targets = pyramidOf(found, COARSEST);
+  let displacement = AT_REST;
   for (const [level, target] of [...targets.entries()].reverse()) {
     const source = sources[level];
     if (source === undefined) throw new Error('The two pictures to be fitted differ in size');
-    fit = fitLevel(target, source, frameOf(found, area, 2 ** level), freedom, fit.displacement);
+    const frame = frameOf(found, area, 2 ** level);
+    displacement = fitLevel(target, source, frame, freedom === 'shift' ? told : freedom, displacement);
   }
-  return fit;
+  return { displacement, told: told.length };
 }
 
 function frameOf(picture: Picture, area: Area, scale: number): Frame {
@@ -63,31 +54,20 @@ function frameOf(picture: Picture, area: Area, scale: number): Frame {
   };
 }
 
-function fitLevel(target: Level, source: Level, frame: Frame, freedom: Freedom, start: Displacement): Fit {
+/** Fits one level, starting from `start`; `freedom` may be the directions to move along. */
+function fitLevel(
+  target: Level,
+  source: Level,
+  frame: Frame,
+  freedom: 'affine' | readonly Direction[],
+  start: Displacement,
+): Displacement {
   let displacement = start;
-  let step: Step = { by: AT_REST, told: 0 };
   for (let round = 0; round < ROUNDS; round++) {
     const sums = sumUp(target, source, frame, displacement);
-    step = freedom === 'shift' ? shiftStep(sums) : affineStep(sums);
-    displacement = add(displacement, step.by, frame.scale);
-    if (longest(step.by, Math.max(frame.middleX, frame.middleY)) < STILL) break;
+    const step = freedom === 'affine' ? affineStep(sums) : shiftStep(sums, freedom);
+    displacement = addStep(displacement, step, frame.scale);
+    if (longest(step, frame.middleX, frame.middleY) < STILL) break;
   }
-  return { displacement, told: step.told };
-}
-
-function add(d: Displacement, step: Displacement, scale: number): Displacement {
-  return {
-    dx: d.dx + step.dx * scale,
-    dy: d.dy + step.dy * scale,
-    xx: d.xx + step.xx,
-    xy: d.xy + step.xy,
-    yx: d.yx + step.yx,
-    yy: d.yy + step.yy,
-  };
-}
-
-/** The farthest that a displacement moves anything within `reach` of the middle, in pixels, one axis at a time. */
-export function longest(d: Displacement, reach: number): number {
-  const slope = Math.max(Math.abs(d.xx), Math.abs(d.xy), Math.abs(d.yx), Math.abs(d.yy));
-  return Math.max(Math.abs(d.dx), Math.abs(d.dy), slope * reach);
+  return displacement;
 }

@@ -3,7 +3,7 @@ import { equalIn, isBlank, likeness } from './band.ts';
 import { type Album, type ArtFace, fits, IN_PLACE } from './gallery.ts';
 import type { Picture } from './picture.ts';
 import { type Candidate, type Lie, rankCandidates } from './recognise.ts';
-import { areaInView, type Found, type Settled, settle } from './settle.ts';
+import { areaInView, bend, type Found, type Settled, settle } from './settle.ts';
 
 /** A face that lies some way round somewhere, and how far it agrees with what was found. */
 export interface Identified extends Settled, Lie {
@@ -46,7 +46,9 @@ export function identify(found: Found, expected: ArtFace, known: Known): Identit
   const before = known.mistakes.get(expected);
   if (before !== undefined && equalIn(found.picture, before.picture, area)) return before.identity;
   const moved = settle(found, expected, IN_PLACE, 'shift');
-  if (moved.agrees) return { is: 'face', ...moved, ...UPRIGHT, face: expected };
+  if (moved.agrees) {
+    return { is: 'face', ...bend(found, expected, moved), ...UPRIGHT, face: expected };
+  }
   const identity = recognise(found, expected, known) ?? { is: 'unknown', instead: inPlace };
   known.mistakes.set(expected, { picture: found.picture, identity });
   return identity;
@@ -71,13 +73,12 @@ function tryInTurn(
   let alike = ALIKE;
   for (const { placed, face, mirrored, turned } of candidates.slice(0, MOST_TRIED)) {
     const mayBend = face === expected && isUpright({ mirrored, turned });
-    for (const freedom of mayBend ? (['shift', 'affine'] as const) : (['shift'] as const)) {
-      const settled = settle(found, face, placed, freedom);
-      const identified: Identified = { is: 'face', ...settled, mirrored, turned, face };
-      if (settled.agrees) return identified;
-      const likely = likeness(found.picture, settled.picture, settled.area);
-      if (likely >= alike) [best, alike] = [identified, likely];
-    }
+    const moved = settle(found, face, placed, 'shift');
+    const settled = mayBend && !moved.agrees ? settle(found, face, placed, 'affine') : moved;
+    const identified: Identified = { is: 'face', ...settled, mirrored, turned, face };
+    if (settled.agrees) return mayBend ? { ...identified, ...bend(found, face, settled) } : identified;
+    const likely = likeness(found.picture, settled.picture, settled.area);
+    if (likely >= alike) [best, alike] = [identified, likely];
   }
   return best;
 }

@@ -1,5 +1,6 @@
 // One round of a least-squares fit: sums over the pixels, and the step that lessens what is left over.
-import type { Displacement } from './fit.ts';
+import { AT_REST, type Displacement } from './displacement.ts';
+import type { Direction } from './hand.ts';
 import type { Level } from './pyramid.ts';
 
 /** What is fitted of a level, in its own pixels: the middle of the picture and the rows and columns used. */
@@ -14,12 +15,6 @@ export interface Frame {
   readonly bottom: number;
 }
 
-/** A step in pixels of the level, and in how many directions it could be told. */
-export interface Step {
-  readonly by: Displacement;
-  readonly told: number;
-}
-
 /**
  * Sums over all pixels: `xx`, `xy` and `yy` of products of slopes, each times 1, X, Y, XX, XY, YY; `xe` and `ye` of
  * slopes times what is left over, each times 1, X, Y. X and Y count from the middle.
@@ -32,11 +27,8 @@ interface Sums {
   readonly ye: Float64Array;
 }
 
-/**
- * The sum of squared slopes (levels per pixel, three channels) from which a direction counts as told. An edge of 8
- * levels, which is a 3 % tint on white, gives 1,920 when it is 10 pixels long.
- */
-const LEAST_STRUCTURE = 1_000;
+/** Added to what is divided by, so that a coarse level on which nothing is left to see moves nothing. */
+const DAMPING = 1;
 
 /** The sums for `source`, displaced, against `target`. */
 export function sumUp(target: Level, source: Level, frame: Frame, d: Displacement): Sums {
@@ -106,48 +98,32 @@ function addMoments(to: Float64Array, value: number, X: number, Y: number): void
   to[5] = (to[5] ?? 0) + value * Y * Y;
 }
 
-/** A direction in which a picture changes so much that a displacement along it shows. */
-interface Told {
-  readonly x: number;
-  readonly y: number;
-  readonly strength: number;
-}
-
-/**
- * The directions, none, one or two at right angles, in which a displacement can be told from the sums of the products
- * of slopes. Across the lines of a pattern of stripes there is one, along them none.
- */
-export function toldDirections(xx: number, xy: number, yy: number): readonly Told[] {
-  const half = (xx + yy) / 2;
-  const spread = Math.hypot((xx - yy) / 2, xy);
-  const angle = Math.atan2(2 * xy, xx - yy) / 2;
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const both = [
-    { x: cos, y: sin, strength: half + spread },
-    { x: -sin, y: cos, strength: half - spread },
-  ];
-  return both.filter(({ strength }) => strength >= LEAST_STRUCTURE);
-}
-
-/** The step of a fit that only moves, and only in the directions that are told. */
-export function shiftStep(sums: Sums): Step {
+/** The step of a fit that only moves, and only in the directions that are told: none, one, or two at right angles. */
+export function shiftStep(sums: Sums, told: readonly Direction[]): Displacement {
   const [xx = 0] = sums.xx;
   const [xy = 0] = sums.xy;
   const [yy = 0] = sums.yy;
   const [xe = 0] = sums.xe;
   const [ye = 0] = sums.ye;
-  const told = toldDirections(xx, xy, yy);
-  let [dx, dy] = [0, 0];
-  for (const { x, y, strength } of told) {
-    const along = (xe * x + ye * y) / strength;
-    dx += along * x;
-    dy += along * y;
+  const [only, second] = told;
+  if (only === undefined) return AT_REST;
+  if (second === undefined) {
+    const strength = xx * only.x ** 2 + 2 * xy * only.x * only.y + yy * only.y ** 2;
+    const along = (xe * only.x + ye * only.y) / (strength + DAMPING);
+    return { ...AT_REST, dx: along * only.x, dy: along * only.y };
   }
-  return { by: { dx, dy, xx: 0, xy: 0, yx: 0, yy: 0 }, told: told.length };
+  const [dx = 0, dy = 0] = solve(
+    [
+      [xx + DAMPING, xy],
+      [xy, yy + DAMPING],
+    ],
+    [xe, ye],
+  );
+  return { ...AT_REST, dx, dy };
 }
 
 /** The step of a fit with all six freedoms. Freedoms without structure are held back by a little damping. */
-export function affineStep(sums: Sums): Step {
+export function affineStep(sums: Sums): Displacement {
   const block = (m: Float64Array) => {
     const [one = 0, x = 0, y = 0, xx = 0, xy = 0, yy = 0] = m;
     return [
@@ -161,11 +137,11 @@ export function affineStep(sums: Sums): Step {
     [0, 1, 2, 3, 4, 5].map((c) => {
       const m = r < 3 && c < 3 ? a : r >= 3 && c >= 3 ? d : b;
       const value = m[r % 3]?.[c % 3] ?? 0;
-      return r === c ? value * (1 + 1e-6) + 1 : value;
+      return r === c ? value * (1 + 1e-6) + DAMPING : value;
     }),
   );
   const [dx = 0, xx = 0, xy = 0, dy = 0, yx = 0, yy = 0] = solve(matrix, [...sums.xe, ...sums.ye]);
-  return { by: { dx, dy, xx, xy, yx, yy }, told: shiftStep(sums).told };
+  return { dx, dy, xx, xy, yx, yy };
 }
 
 /** Solves a small symmetric system by elimination; its matrix is positive definite. */

@@ -2,7 +2,6 @@
 import type { Head } from '../geometry/head.ts';
 import { countStrangers, isFlat, wholeOf } from './band.ts';
 import type { Note } from './finding.ts';
-
 import type { Album, ArtFace } from './gallery.ts';
 import { cutMargin, flipPicture, type Picture, turnPicture } from './picture.ts';
 import { FEWEST_STRANGERS } from './settle.ts';
@@ -32,7 +31,7 @@ export function traitsOf(face: ArtFace, lie: Head, album: Album): Traits {
     const notes = [note('flat', 'is blank or of one colour: only its colour and its bleed can be proved.')];
     return { notes, tellsPlace: false, mean };
   }
-  const told = directionsIn(trim, wholeOf(trim));
+  const told = directionsIn(trim, wholeOf(trim)).length;
   const notes: Note[] = [];
   if (told < 2) {
     const ways = told === 1 ? 'along one direction only' : 'nowhere';

@@ -6,11 +6,8 @@ import { EDGES } from './edges.ts';
 import type { Fault, Reach, Shift } from './finding.ts';
 import { type Look, sheetEdge } from './looks.ts';
 import { reachOf } from './reach.ts';
-import { areaOfPrint, type Found, type Settled } from './settle.ts';
+import { areaOfPrint, type Found, OUT_OF_PLACE, type Settled } from './settle.ts';
 import type { Lens } from './sight.ts';
-
-/** From this many millimetres on, something is out of place. */
-const OUT_OF_PLACE = 0.25;
 
 /** Lengths are measured to this many to the millimetre. */
 const PARTS = 100;

@@ -2,6 +2,7 @@
 import { type Head, liesOnItsSide } from '../geometry/head.ts';
 import { chain } from '../geometry/transform.ts';
 import { POINTS_PER } from '../units/length.ts';
+import { ROUNDING } from './band.ts';
 import { type ArtFace, IN_PLACE } from './gallery.ts';
 import type { Grid } from './grid.ts';
 import { flipPicture, type Picture, turnPicture } from './picture.ts';
@@ -44,9 +45,9 @@ const TURNED: Readonly<Record<Head, Lens>> = {
 };
 
 /**
- * The candidates that come near to what was found, in the order of their likeness; of equals, the first in `faces`
- * and `LIES`. It is quickest when the likelier faces come first. `thumbs` keeps
- * the faces seen small.
+ * The candidates that come near to what was found, the likeliest first: those that differ less, and of two that differ
+ * as little the one nearer to its place and not mirrored. It is quickest when the likelier faces come first. `thumbs`
+ * keeps the faces seen small.
  */
 export function rankCandidates(
   found: Found,
@@ -56,6 +57,7 @@ export function rankCandidates(
   const { grid, picture } = found;
   const times = Math.max(0, Math.ceil(Math.log2(Math.max(grid.width, grid.height) / SMALL)));
   const small = { picture: shrink(picture, times), scale: 2 ** times, grid };
+  const unseen = small.picture.pixels.length * ROUNDING ** 2;
   const candidates: Candidate[] = [];
   let worthwhile = Number.POSITIVE_INFINITY;
   for (const face of faces) {
@@ -65,10 +67,12 @@ export function rankCandidates(
       const candidate = search(small, lay(thumb, lie), face, lie, worthwhile);
       if (candidate === undefined) continue;
       candidates.push(candidate);
-      worthwhile = Math.min(worthwhile, candidate.distance * MUCH_FARTHER + 1);
+      worthwhile = Math.min(worthwhile, candidate.distance * MUCH_FARTHER + unseen);
     }
   }
-  return candidates.filter((c) => c.distance < worthwhile).sort((a, b) => a.distance - b.distance);
+  const oddness = ({ distance, placed, mirrored }: Candidate) =>
+    (distance + unseen) * (1 + Math.hypot(placed.e, placed.f) / SEARCH + (mirrored ? 0.5 : 0));
+  return candidates.filter((c) => c.distance < worthwhile).sort((a, b) => oddness(a) - oddness(b));
 }
 
 /** What was found, seen small: pixels of the grid to one of its own. */

@@ -3,12 +3,17 @@ import type { Head } from '../geometry/head.ts';
 import { intersection } from '../geometry/rect.ts';
 import type { Rect } from '../geometry/space.ts';
 import { applyToRect, chain } from '../geometry/transform.ts';
-import { type Area, countStrangers, equalIn, likeness, soften } from './band.ts';
-import { type Displacement, type Freedom, fitPicture, longest } from './fit.ts';
+import { POINTS_PER } from '../units/length.ts';
+import { type Area, countStrangers, differenceIn, equalIn, likeness, soften } from './band.ts';
+import { type Displacement, longest } from './displacement.ts';
+import { type Freedom, fitPicture } from './fit.ts';
 import { type ArtFace, photographFace } from './gallery.ts';
 import { type Grid, lensOverPiece } from './grid.ts';
 import type { Picture } from './picture.ts';
 import type { Lens } from './sight.ts';
+
+/** From this many millimetres on, something is out of place. */
+export const OUT_OF_PLACE = 0.25;
 
 /** What was found at a position, in the hand: the face to be read, upright. */
 export interface Found {
@@ -44,7 +49,7 @@ const ROUNDS = 4;
 /** Two pictures whose correlation is less than this after the first move will not meet by moving on. */
 const HOPELESS = 0.5;
 /** Moving less than this many pixels does not change the picture. */
-const AT_REST = 0.03;
+const STILL = 0.03;
 /** The least share of the trim that must be there to be compared. */
 const LEAST_IN_VIEW = 0.4;
 
@@ -62,11 +67,30 @@ export function settle(found: Found, face: ArtFace, supposed: Lens, freedom: Fre
     const settled: Settled = { placed, picture, area, agrees };
     if (round === 2 && likeness(found.picture, picture, area) < HOPELESS) return settled;
     const { displacement, told } = fitPicture(found.picture, picture, area, freedom);
-    if (round === ROUNDS || told === 0 || longest(displacement, found.picture.width / 2) < AT_REST) {
+    if (
+      round === ROUNDS ||
+      told === 0 ||
+      longest(displacement, found.grid.width / 2, found.grid.height / 2) < STILL
+    ) {
       return settled;
     }
     placed = chain(placed, lensOf(displacement, found.grid));
   }
+}
+
+/**
+ * The same face also turned, scaled and slanted, where that moves the edges of the trim out of their place and explains
+ * most of what differed; else as it was. A small scale alone would pass for edges that wander.
+ */
+export function bend(found: Found, face: ArtFace, settled: Settled): Settled {
+  const { picture, area, placed } = settled;
+  const { displacement, told } = fitPicture(found.picture, picture, area, 'affine');
+  const { grid } = found;
+  const atEdges = longest({ ...displacement, dx: 0, dy: 0 }, grid.width / 2, grid.height / 2);
+  if (told < 2 || atEdges < OUT_OF_PLACE * POINTS_PER.mm * Math.min(grid.across, grid.up)) return settled;
+  const bent = settle(found, face, placed, 'affine');
+  const before = differenceIn(found.picture, picture, area);
+  return bent.agrees && differenceIn(found.picture, bent.picture, area) < before / 2 ? bent : settled;
 }
 
 /** Whether what was found agrees with a picture of the art, edges that wander by a pixel forgiven. */

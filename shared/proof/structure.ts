@@ -1,26 +1,57 @@
-// How much there is in a picture by which a displacement of it could be told.
+// How much there is in a picture by which a displacement of it could be told, and in which directions.
 import { type Area, ROUNDING } from './band.ts';
-import { toldDirections } from './normalEquations.ts';
+import type { Direction } from './hand.ts';
 import type { Picture } from './picture.ts';
 
 /**
- * In how many directions a displacement would show: 0 for an even or softly shaded area, 1 for stripes, else 2.
- * Slopes that are no steeper than the rounding are not seen.
+ * The sum of squared slopes (levels per pixel, three colours) from which a direction is told. An edge of 8 levels,
+ * which is a 3 % tint on white, gives 960 when it is 10 pixels long.
  */
-export function directionsIn(picture: Picture, area: Area): number {
+const LEAST_STRUCTURE = 500;
+
+/** The weaker of two directions must have this share of the stronger: edges that run aslant seem to have 1 %. */
+const LEAST_SHARE = 0.02;
+
+/**
+ * The directions in which a displacement would show, in pixels with y down: none in an even or softly shaded area,
+ * one across the lines of stripes, else two at right angles. Slopes no steeper than the rounding are not seen.
+ */
+export function directionsIn(picture: Picture, area: Area): readonly Direction[] {
   const { pixels, width } = picture;
+  const row = width * 3;
   let [xx, xy, yy] = [0, 0, 0];
-  for (let y = area.top; y < area.bottom - 1; y++) {
+  for (let y = area.top + 1; y < area.bottom - 1; y++) {
     const end = (y * width + area.right - 1) * 3;
-    for (let i = (y * width + area.left) * 3; i < end; i++) {
-      const here = pixels[i] ?? 0;
-      const slopeX = (pixels[i + 3] ?? 0) - here;
-      const slopeY = (pixels[i + width * 3] ?? 0) - here;
+    for (let i = (y * width + area.left + 1) * 3; i < end; i++) {
+      const upperLeft = pixels[i - row - 3] ?? 0;
+      const upperRight = pixels[i - row + 3] ?? 0;
+      const lowerLeft = pixels[i + row - 3] ?? 0;
+      const lowerRight = pixels[i + row + 3] ?? 0;
+      const across = 2 * ((pixels[i + 3] ?? 0) - (pixels[i - 3] ?? 0));
+      const down = 2 * ((pixels[i + row] ?? 0) - (pixels[i - row] ?? 0));
+      const slopeX = (upperRight - upperLeft + across + lowerRight - lowerLeft) / 8;
+      const slopeY = (lowerLeft - upperLeft + down + lowerRight - upperRight) / 8;
       if (Math.abs(slopeX) <= ROUNDING && Math.abs(slopeY) <= ROUNDING) continue;
       xx += slopeX * slopeX;
       xy += slopeX * slopeY;
       yy += slopeY * slopeY;
     }
   }
-  return toldDirections(xx, xy, yy).length;
+  return toldBy(xx, xy, yy);
+}
+
+/** The principal directions of a sum of products of slopes that are strong enough. */
+function toldBy(xx: number, xy: number, yy: number): readonly Direction[] {
+  const half = (xx + yy) / 2;
+  const spread = Math.hypot((xx - yy) / 2, xy);
+  const angle = Math.atan2(2 * xy, xx - yy) / 2;
+  const [x, y] = [Math.cos(angle), Math.sin(angle)];
+  const stronger = half + spread;
+  const weaker = half - spread;
+  if (stronger < LEAST_STRUCTURE) return [];
+  if (weaker < Math.max(LEAST_STRUCTURE, stronger * LEAST_SHARE)) return [{ x, y }];
+  return [
+    { x, y },
+    { x: -y, y: x },
+  ];
 }

@@ -1,0 +1,211 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Area,
+  countStrangers,
+  equalIn,
+  isBlank,
+  isFlat,
+  likeness,
+  soften,
+  wholeOf,
+} from '../../../shared/proof/band.ts';
+import type { Picture } from '../../../shared/proof/picture.ts';
+
+/** A picture of `size` by `size` pixels, grey by the formula. */
+function grey(size: number, level: (x: number, y: number) => number): Picture {
+  const pixels = Uint8Array.from({ length: size * size * 3 }, (_, i) => {
+    const n = Math.floor(i / 3);
+    return level(n % size, Math.floor(n / size));
+  });
+  return { width: size, height: size, pixels };
+}
+
+const white = grey(20, () => 255);
+const inside: Area = { left: 4, top: 4, right: 16, bottom: 16 };
+const dotAt = (x: number, y: number, level = 0) => grey(20, (u, v) => (u === x && v === y ? level : 255));
+
+describe('Two pictures', () => {
+  it('are equal when they differ by rounding only', () => {
+    expect(
+      equalIn(
+        white,
+        grey(20, () => 253),
+        wholeOf(white),
+      ),
+    ).toBe(true);
+    expect(
+      equalIn(
+        white,
+        grey(20, () => 252),
+        wholeOf(white),
+      ),
+    ).toBe(false);
+    expect(
+      equalIn(
+        grey(20, () => 252),
+        white,
+        wholeOf(white),
+      ),
+    ).toBe(false);
+  });
+
+  it('are compared in the area only, to its very edges', () => {
+    expect(equalIn(white, dotAt(3, 8), inside)).toBe(true);
+    expect(equalIn(white, dotAt(16, 8), inside)).toBe(true);
+    expect(equalIn(white, dotAt(8, 3), inside)).toBe(true);
+    expect(equalIn(white, dotAt(8, 16), inside)).toBe(true);
+    expect(equalIn(white, dotAt(4, 4), inside)).toBe(false);
+    expect(equalIn(white, dotAt(15, 15), inside)).toBe(false);
+  });
+
+  it('are as alike as they vary together', () => {
+    const shade = grey(20, (x) => 10 * x);
+    expect(likeness(shade, shade, inside)).toBeCloseTo(1, 10);
+    expect(
+      likeness(
+        shade,
+        grey(20, (x) => 5 * x + 20),
+        inside,
+      ),
+    ).toBeCloseTo(1, 10);
+    expect(
+      likeness(
+        shade,
+        grey(20, (x) => 200 - 10 * x),
+        inside,
+      ),
+    ).toBeCloseTo(-1, 10);
+    expect(
+      likeness(
+        shade,
+        grey(20, (_, y) => 10 * y),
+        inside,
+      ),
+    ).toBeCloseTo(0, 10);
+    expect(likeness(shade, white, inside)).toBe(0);
+  });
+});
+
+describe('Strangers', () => {
+  const many = 1000;
+
+  it('are seen when something is added, and as much when it is left out', () => {
+    expect(countStrangers(white, dotAt(8, 8), inside, many)).toBe(1);
+    expect(countStrangers(dotAt(8, 8), white, inside, many)).toBe(1);
+  });
+
+  it('are none when an edge wanders by one pixel, and some when it wanders by two', () => {
+    const edge = (at: number) => grey(20, (x) => (x < at ? 0 : 255));
+    expect(countStrangers(edge(10), edge(11), inside, many)).toBe(0);
+    expect(countStrangers(edge(10), edge(9), inside, many)).toBe(0);
+    expect(countStrangers(edge(10), edge(12), inside, many)).toBeGreaterThanOrEqual(12);
+  });
+
+  it('wander upwards and downwards as they do sideways', () => {
+    const edge = (at: number) => grey(20, (_, y) => (y < at ? 0 : 255));
+    expect(countStrangers(edge(10), edge(11), inside, many)).toBe(0);
+    expect(countStrangers(edge(10), edge(12), inside, many)).toBeGreaterThanOrEqual(12);
+  });
+
+  it('are seen in a tint of 2 percent, which differs from white by 5 levels', () => {
+    expect(countStrangers(white, dotAt(8, 8, 250), inside, many)).toBe(1);
+    expect(countStrangers(white, dotAt(8, 8, 253), inside, many)).toBe(0);
+  });
+
+  it('are judged by the contrast around them', () => {
+    const edge = grey(20, (x) => (x < 10 ? 0 : 255));
+    const tinted = (level: number) => grey(20, (x) => (x < 10 ? 0 : x === 12 ? level : 255));
+    // Three pixels from an edge a third of its contrast is forgiven: 255 / 3 + 2 = 87.
+    expect(countStrangers(edge, tinted(170), inside, many)).toBe(0);
+    expect(countStrangers(edge, tinted(160), inside, many)).toBe(12);
+  });
+
+  it('are counted in the area only, and not beyond what is enough', () => {
+    expect(countStrangers(white, dotAt(3, 8), inside, many)).toBe(0);
+    expect(countStrangers(white, dotAt(15, 15), inside, many)).toBe(1);
+    expect(
+      countStrangers(
+        white,
+        grey(20, () => 0),
+        inside,
+        many,
+      ),
+    ).toBe(144);
+    expect(
+      countStrangers(
+        white,
+        grey(20, () => 0),
+        inside,
+        10,
+      ),
+    ).toBe(10);
+  });
+
+  it('are seen in any one colour, also in the corners of the picture', () => {
+    const green = { ...white, pixels: white.pixels.slice() };
+    green.pixels[1] = 0;
+    green.pixels[20 * 20 * 3 - 1] = 0;
+    expect(countStrangers(white, green, wholeOf(white), many)).toBe(2);
+  });
+});
+
+describe('A softened picture', () => {
+  it('spreads a dot over its neighbours as 1 2 1 both ways', () => {
+    const soft = soften(dotAt(8, 8, 255 - 160));
+    const at = (x: number, y: number) => 255 - (soft.pixels[(y * 20 + x) * 3] ?? 0);
+    expect([at(8, 8), at(7, 8), at(9, 8), at(8, 7), at(8, 9), at(7, 7), at(9, 9), at(10, 8)]).toEqual([
+      40, 20, 20, 20, 20, 10, 10, 0,
+    ]);
+  });
+
+  it('keeps its colour up to its edges', () => {
+    expect(soften(grey(20, () => 37))).toEqual(grey(20, () => 37));
+  });
+
+  it('does not mix one end of a row with the other', () => {
+    const soft = soften(grey(4, (x) => (x === 0 ? 0 : 255)));
+    expect([0, 1, 2, 3].map((x) => soft.pixels[(4 + x) * 3])).toEqual([64, 191, 255, 255]);
+  });
+});
+
+describe('An area', () => {
+  it('is flat when it is of one colour, blank when that is white', () => {
+    expect(isFlat(white, inside)).toBe(true);
+    expect(isBlank(white, inside)).toBe(true);
+    expect(
+      isFlat(
+        grey(20, () => 90),
+        inside,
+      ),
+    ).toBe(true);
+    expect(
+      isBlank(
+        grey(20, () => 90),
+        inside,
+      ),
+    ).toBe(false);
+    expect(
+      isBlank(
+        grey(20, () => 252),
+        inside,
+      ),
+    ).toBe(false);
+    expect(
+      isBlank(
+        grey(20, () => 253),
+        inside,
+      ),
+    ).toBe(true);
+  });
+
+  it('is neither when a single pixel in it differs', () => {
+    for (const [x, y] of [
+      [4, 4],
+      [15, 15],
+    ] as const) {
+      expect(isFlat(dotAt(x, y), inside)).toBe(false);
+      expect(isBlank(dotAt(x, y), inside)).toBe(false);
+    }
+    expect(isBlank(dotAt(16, 15), inside)).toBe(true);
+  });
+});
