@@ -1,30 +1,35 @@
 // A PDF whose end is damaged, read without it: its objects can still be found one after the other.
 
+/** The words that announce what stands behind the objects of a file. */
 const ENDINGS = ['trailer', 'startxref'] as const;
 
 /**
- * The same file with the words that announce its trailers blanked out, so that what follows them is passed over.
- * `undefined` for a file that is encrypted or that has no such words: without its trailer it would read no better.
+ * The same file with the words blanked out that announce its last trailer, so that it is passed over. Only behind the
+ * last object are they looked for: in a drawing the same words may be text. `undefined` for a file that is encrypted
+ * or has no such end: without a trailer it would read no better.
  *
  * @source ISO 32000-1, 7.5.5: the trailer names the catalog, which can also be told by its type.
  */
 export function withoutTrailers(bytes: Uint8Array): Uint8Array | undefined {
-  if (placesOf(bytes, '/Encrypt').length > 0) return undefined;
-  const places = ENDINGS.flatMap((word) =>
-    placesOf(bytes, word).map((at) => [at, at + word.length] as const),
-  );
-  if (places.length === 0) return undefined;
+  const end = lastOf(bytes, 'endobj');
+  if (end === undefined || lastOf(bytes, '/Encrypt') !== undefined) return undefined;
   const blanked = bytes.slice();
-  for (const [from, to] of places) blanked.fill(0x20, from, to);
-  return blanked;
+  let found = false;
+  for (const word of ENDINGS) {
+    for (let at = lastOf(blanked, word); at !== undefined && at > end; at = lastOf(blanked, word)) {
+      blanked.fill(0x20, at, at + word.length);
+      found = true;
+    }
+  }
+  return found ? blanked : undefined;
 }
 
-function placesOf(bytes: Uint8Array, word: string): readonly number[] {
+/** Where a word stands for the last time. */
+function lastOf(bytes: Uint8Array, word: string): number | undefined {
   const codes = Array.from(word, (character) => character.charCodeAt(0));
   const first = codes[0] ?? 0;
-  const places: number[] = [];
-  for (let at = bytes.indexOf(first); at >= 0; at = bytes.indexOf(first, at + 1)) {
-    if (codes.every((code, i) => bytes[at + i] === code)) places.push(at);
+  for (let at = bytes.lastIndexOf(first); at >= 0; at = at === 0 ? -1 : bytes.lastIndexOf(first, at - 1)) {
+    if (codes.every((code, i) => bytes[at + i] === code)) return at;
   }
-  return places;
+  return undefined;
 }

@@ -31,7 +31,8 @@ const FLAGS = { hidden: 1 << 1, print: 1 << 2, noRotate: 1 << 4 } as const;
 /** Kinds that never print by themselves: links show nothing, a popup belongs to its note. */
 const NEVER_PRINTED: ReadonlySet<string | undefined> = new Set(['Link', 'Popup']);
 
-const STAYS: Transform<'user', 'user'> = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+/** Leaves everything where it is. */
+export const STAYS: Transform<'user', 'user'> = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
 
 /** Sorts the annotations of a page into those that print, in the order in which they lie, and those that do not. */
 export function readAnnotations(leaf: Leaf, page: ArtPage): Annotations {

@@ -8,7 +8,7 @@ import { type ArtPage, named } from '../art/artPage.ts';
 import type { Leaf } from '../art/pageTree.ts';
 import { asDict, asName, asStream, under } from '../art/peek.ts';
 import { turnArt } from '../art/turnArt.ts';
-import { type Annotations, type PrintedAnnotation, readAnnotations } from './annotations.ts';
+import { type Annotations, type PrintedAnnotation, readAnnotations, STAYS } from './annotations.ts';
 import type { Copier, CopyTrouble, PlacedArt } from './copyObjects.ts';
 import { readDrawing } from './drawing.ts';
 
@@ -23,8 +23,6 @@ interface Cut {
   readonly box: Rect<'user'>;
   readonly matrix: Transform<'user', 'art' | 'user'>;
 }
-
-const STAYS: Transform<'user', 'user'> = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
 
 /**
  * Makes the form of page `n`, turned counter-clockwise by `rotate` and cut to `box` (pt, on the turned page), with

@@ -1,7 +1,9 @@
+import { PDFRef } from '@cantoo/pdf-lib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { FaultCode } from '../../../../shared/fault/result.ts';
 import { type OpenOptions, openArt } from '../../../../shared/pdf/art/openArt.ts';
+import { asStream } from '../../../../shared/pdf/art/peek.ts';
 import { CARD, signpost, writeObjects, writePages } from '../../../kit/pdfs.ts';
 import { opened } from '../../../kit/placed.ts';
 import { throughQpdf } from '../../../kit/qpdf.ts';
@@ -109,6 +111,24 @@ describe('a damaged file', () => {
     expect(art.notices).toEqual([
       'The end of supper.pdf is damaged, so it was read without it. Look closely at the proof.',
     ]);
+  });
+
+  it('whose end is cut off keeps what its drawings say of trailers', async () => {
+    const words = 'BT (Missing: trailer, startxref) Tj ET';
+    const whole = Buffer.from(
+      writeObjects({
+        1: '<< /Type /Catalog /Pages 2 0 R >>',
+        2: '<< /Type /Pages /Count 1 /Kids [3 0 R] >>',
+        3: '<< /Type /Page /MediaBox [0 0 378 522] /Contents 4 0 R >>',
+        4: { data: words },
+      }),
+    );
+    for (const cut of [whole.indexOf('/Root') + 3, whole.lastIndexOf('startxref') + 10]) {
+      const art = await opened(whole.subarray(0, cut), { name: 'supper.pdf' });
+      const drawing = asStream(art.document.context, PDFRef.of(4))!;
+      expect(Buffer.from(drawing.contents).toString()).toBe(words);
+      expect(art.notices).toHaveLength(1);
+    }
   });
 
   it('whose end is cut off is not read without it when it is encrypted', async () => {
