@@ -33,8 +33,8 @@ export async function serveFile(request: Request, path: string, type: string): P
     await file.close();
     return new Response(null, answer);
   }
-  const stream = Readable.toWeb(
-    file.createReadStream({ start: from, end: to }),
-  ) as ReadableStream<Uint8Array>;
+  const stream = Readable.toWeb(file.createReadStream({ start: from, end: to })) as ReadableStream<
+    Uint8Array<ArrayBuffer>
+  >;
   return new Response(stream, answer);
 }

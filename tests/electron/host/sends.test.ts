@@ -1,0 +1,161 @@
+// Sending from the window: planned, followed, cancelled, proved, and its pictures shown.
+import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { decode } from 'fast-png';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { FolderHandle, SendHandle } from '../../../shared/contract/handles.ts';
+import type { SendState, Sent } from '../../../shared/contract/sending.ts';
+import { edit } from '../../../shared/job/edit.ts';
+import type { Job } from '../../../shared/job/job.ts';
+import { otherFace } from '../../../shared/layout/position.ts';
+import {
+  codeOf,
+  dropFolder,
+  granted,
+  type HostRig,
+  heard,
+  newFolder,
+  openRig,
+  openSupper,
+} from '../../kit/hostRig.ts';
+
+let folder: string;
+let rig: HostRig;
+let job: Job;
+let rip: FolderHandle;
+beforeEach(async () => {
+  folder = newFolder();
+  rig = await openRig(folder);
+  ({ job } = await openSupper(rig));
+  mkdirSync(rig.at('rip'));
+  rig.choose = [rig.at('rip')];
+  const choice = await rig.host.handlers.choose.folder({ title: 'RIP' });
+  if (choice.kind !== 'chosen') throw new Error('No folder was chosen');
+  rip = choice.chosen.folder;
+});
+afterEach(async () => {
+  await rig.end();
+  dropFolder(folder);
+});
+
+const send = () => rig.host.handlers.send;
+
+/** How a sending ends. */
+async function endOf(handle: SendHandle): Promise<SendState> {
+  return (await heard(rig, 'send', (told) => told.send === handle && told.state.at !== 'under-way')).state;
+}
+
+function sentOf(state: SendState): Sent {
+  if (state.at !== 'done') throw new Error(JSON.stringify(state));
+  return state.sent;
+}
+
+describe('sending', () => {
+  it('is planned, done, proved and seen, and once more only when it may replace', async () => {
+    const plan = granted(await send().plan({ job, folder: rip }));
+    const [name = ''] = plan.files.map((f) => f.name);
+    expect(plan).toMatchObject({
+      folder: { name: 'rip' },
+      files: [
+        { name: expect.stringMatching(/^harvest-supper_form-1_both-sides_\d+-sheets\.pdf$/), exists: false },
+      ],
+      sides: [
+        { side: 1, name, page: 1 },
+        { side: 2, name, page: 1 },
+      ],
+    });
+    expect(readdirSync(rig.at('rip'))).toEqual([]);
+
+    const { send: first } = granted(await send().start({ job, folder: rip }));
+    const sent = sentOf(await endOf(first));
+    expect(sent.held).toBe(false);
+    expect(sent.proof.findings).toEqual([]);
+    expect(sent.sides).toEqual(plan.sides);
+    expect(readdirSync(rig.at('rip'))).toEqual([name]);
+    const steps = rig.told.flatMap((t) =>
+      t.event === 'send' && t.told.state.at === 'under-way' ? [t.told.state] : [],
+    );
+    expect(steps.map((s) => s.says)).toContain('Writing the sheets');
+    expect(steps.map((s) => s.part)).toEqual(steps.map((s) => s.part).toSorted((a, b) => a - b));
+
+    expect(sent.pictures.map((p) => p.position)).toEqual([1, 2, 3, 4]);
+    const png = rig.host.picture(sent.pictures[0]!.url);
+    const { width, height } = decode(png!);
+    expect(width).toBeGreaterThan(height);
+    expect(rig.host.picture('/proof/../settings.json')).toBeUndefined();
+    expect(granted(await send().state({ send: first }))).toEqual({ at: 'done', sent });
+
+    expect(granted(await send().plan({ job, folder: rip })).files).toEqual([{ name, exists: true }]);
+    const { send: second } = granted(await send().start({ job, folder: rip }));
+    expect(await endOf(second)).toMatchObject({ at: 'failed', fault: { code: 'file-exists' } });
+    expect(rig.host.picture(sent.pictures[0]!.url)).toBeUndefined();
+    const { send: third } = granted(await send().start({ job, folder: rip, replace: true }));
+    expect(sentOf(await endOf(third)).held).toBe(false);
+
+    const { send: proving } = granted(await send().prove({ job, folder: rip }));
+    expect(sentOf(await endOf(proving))).toMatchObject({ held: false, proof: { findings: [] } });
+  });
+
+  it('holds a sheet back whose written files are not what the job says, and says which piece', async () => {
+    // One position shows its other face, and its partner does not follow: a front will lie behind a front.
+    const arrangement = job.arrangement.map((p, i) => (i === 0 ? { ...p, face: otherFace(p.face) } : p));
+    const spoiled = { ...job, arrangement };
+    const { send: handle } = granted(await send().start({ job: spoiled, folder: rip }));
+    const held = sentOf(await endOf(handle));
+    expect(held.held).toBe(true);
+    expect(held.proof.findings.map((f) => f.kind)).toContain('wrong-face');
+    expect(held.pictures).toHaveLength(4);
+    expect(readdirSync(rig.at('rip'))).toEqual([]);
+  });
+
+  it('says what to do when the folder has gone or the art is not what it was, and leaves nothing', async () => {
+    rmSync(rig.at('rip'), { recursive: true });
+    const { send: first } = granted(await send().start({ job, folder: rip }));
+    expect(await endOf(first)).toMatchObject({ at: 'failed', fault: { code: 'folder-missing' } });
+    expect(existsSync(rig.at('rip'))).toBe(false);
+    mkdirSync(rig.at('rip'));
+    writeFileSync(rig.at('art', 'supper.pdf'), 'not the art');
+    const { send: second } = granted(await send().start({ job, folder: rip }));
+    expect(await endOf(second)).toMatchObject({ at: 'failed', fault: { code: 'art-not-pdf' } });
+    expect(readdirSync(rig.at('rip'))).toEqual([]);
+  });
+
+  it('leaves nothing behind when it is cancelled, however early', async () => {
+    const { send: handle } = granted(await send().start({ job, folder: rip }));
+    granted(await send().cancel({ send: handle }));
+    expect(await endOf(handle)).toEqual({ at: 'cancelled' });
+    expect(readdirSync(rig.at('rip'))).toEqual([]);
+  });
+
+  it('leaves nothing behind when it is cancelled in the middle of the proof', async () => {
+    const { send: handle } = granted(await send().start({ job, folder: rip }));
+    await heard(rig, 'send', ({ state }) => state.at === 'under-way' && state.says.startsWith('Proving'));
+    granted(await send().cancel({ send: handle }));
+    expect(await endOf(handle)).toEqual({ at: 'cancelled' });
+    expect(readdirSync(rig.at('rip'))).toEqual([]);
+  });
+
+  it('is put in order before the host ends', async () => {
+    granted(await send().start({ job, folder: rip }));
+    await heard(rig, 'send', ({ state }) => state.at === 'under-way');
+    await rig.end();
+    expect(readdirSync(rig.at('rip')).filter((name) => !name.endsWith('.pdf'))).toEqual([]);
+  });
+
+  it('is refused for folders, jobs and sendings that are not known here', async () => {
+    const stranger = 'feedfeedfeedfeedfeedfeedfeedfeed';
+    expect(codeOf(await send().plan({ job, folder: stranger as FolderHandle }))).toBe('handle-unknown');
+    expect(codeOf(await send().start({ job, folder: stranger as FolderHandle }))).toBe('handle-unknown');
+    expect(codeOf(await send().state({ send: stranger as SendHandle }))).toBe('handle-unknown');
+    expect(codeOf(await send().cancel({ send: stranger as SendHandle }))).toBe('handle-unknown');
+    const other = await openRig(folder);
+    expect(codeOf(await other.host.handlers.send.prove({ job, folder: rip }))).toBe('handle-unknown');
+    await other.end();
+  });
+
+  it('finds nothing to prove in an empty folder', async () => {
+    const { send: handle } = granted(await send().prove({ job, folder: rip }));
+    expect(await endOf(handle)).toMatchObject({ at: 'failed', fault: { code: 'sheet-missing' } });
+    const retitled = granted(edit(job, { do: 'retitle', title: 'Other' }));
+    expect(granted(await send().plan({ job: retitled, folder: rip })).files[0]?.name).toMatch(/^other_/);
+  });
+});
