@@ -1,9 +1,9 @@
 // The bench: the sheet with its pieces in the middle, the tools above it, and all of it in words beside it.
 import { useState } from 'react';
-import { shownJob } from '../state/jobState.ts';
 import { useApp } from '../state/store.ts';
 import { BenchCanvas } from './BenchCanvas.tsx';
-import { useFindings } from './findings.ts';
+import { useFollowedFindings } from './findings.ts';
+import { ArtFaults } from './panel/ArtFaults.tsx';
 import { ChosenMany } from './panel/ChosenMany.tsx';
 import { ChosenOne } from './panel/ChosenOne.tsx';
 import { Legend } from './panel/Legend.tsx';
@@ -19,7 +19,7 @@ import './bench.css';
 
 export function Bench() {
   const [repeating, setRepeating] = useState(false);
-  const findings = useFindings();
+  useFollowedFindings();
   useBenchActions(() => setRepeating(true));
   const hands = useTurning();
   return (
@@ -27,11 +27,12 @@ export function Bench() {
       <Toolbar />
       <BenchCanvas hands={hands} />
       <aside className="beside" aria-label="The sheet in words">
-        <Wrong findings={findings} />
+        <Wrong />
+        <ArtFaults />
         <Chosen />
         <section className="block grows" aria-label="Positions">
           <h2>Positions</h2>
-          <Positions findings={findings} />
+          <Positions />
         </section>
         <Supply />
         <Legend />
@@ -45,7 +46,7 @@ export function Bench() {
 function Chosen() {
   const selection = useApp((s) => s.selection);
   const [only, ...more] = selection;
-  const position = useApp((s) => (only === undefined ? undefined : shownJob(s)?.arrangement[only]));
+  const position = useApp((s) => (only === undefined ? undefined : s.history?.present.arrangement[only]));
   if (only === undefined || position === undefined) return null;
   return more.length === 0 ? (
     <ChosenOne index={only} position={position} />

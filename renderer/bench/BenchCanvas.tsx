@@ -1,18 +1,20 @@
 // The canvas of the bench in the window: it follows the size of its room, and takes the mouse and the keys.
-import { useEffect, useRef, useState, useSyncExternalStore } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import { useStore } from 'zustand';
 import type { Point } from '../../shared/geometry/space.ts';
 import { artPictures } from '../art-pictures/windowArt.ts';
-import { app, useApp, useJob } from '../state/store.ts';
+import { app, useApp } from '../state/store.ts';
 import { benchView } from './benchView.ts';
 import { benchGesture } from './canvas/gestureState.ts';
 import { listenToPointer } from './canvas/pointer.ts';
 import { type RunningBench, runBench } from './canvas/runBench.ts';
-import { benchFindings } from './findings.ts';
+import { benchFindings, useFindings } from './findings.ts';
 import { benchInWords, gestureInWords } from './inWords.ts';
 import { PieceMenu } from './PieceMenu.tsx';
 import { onScreen } from './paint/pen.ts';
 import { pressKey } from './pressKey.ts';
 import { TurnedSheet } from './TurnedSheet.tsx';
+import { useSettledJob } from './useSettledJob.ts';
 import { useSheetInRoom } from './useSheetInRoom.ts';
 import type { TurningHands } from './useTurning.ts';
 
@@ -87,18 +89,18 @@ function besideChosen(bench: RunningBench | undefined): Point<'screen'> {
 
 /** What the canvas shows and what holds the dragged piece, for those who hear it. */
 function InWords() {
-  const job = useJob();
+  const job = useSettledJob();
   const side = useApp((s) => s.side);
   const chosen = useApp((s) => s.selection.length);
-  const findings = useSyncExternalStore(benchFindings.subscribe, benchFindings.getState);
-  const { gesture } = useSyncExternalStore(benchGesture.subscribe, benchGesture.getState);
+  const faults = useFindings((all) => all.length);
+  const held = useStore(benchGesture, ({ gesture }) => gestureInWords(gesture));
   return (
     <>
       <p id="bench-in-words" className="unseen">
-        {benchInWords(job, side, chosen, findings)} Arrow keys nudge what is chosen, with Shift ten times as
+        {benchInWords(job, side, chosen, faults)} Arrow keys nudge what is chosen, with Shift ten times as
         far. Page Down and Page Up choose the next and the previous piece.
       </p>
-      <output className="unseen">{gestureInWords(gesture)}</output>
+      <output className="unseen">{held}</output>
     </>
   );
 }

@@ -12,10 +12,11 @@ import { Button } from '../controls/Button.tsx';
 import { SideBySide } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { FaultNote } from '../controls/Note.tsx';
-import { app, useApp, useJob } from '../state/store.ts';
+import { app, useApp } from '../state/store.ts';
+import { useSettledJob } from './useSettledJob.ts';
 
 export function RepeatBox({ onClose }: { readonly onClose: () => void }) {
-  const job = useJob();
+  const job = useSettledJob();
   const positions = useApp((s) => s.selection);
   const { units, gutter } = job.brief;
   const usual = showLength(points(gutter), units);

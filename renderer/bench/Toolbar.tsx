@@ -4,12 +4,13 @@ import { turnOf } from '../../shared/geometry/work.ts';
 import { actionBook } from '../actions/actionBook.ts';
 import { useActionsShown } from '../actions/useActions.ts';
 import { Button } from '../controls/Button.tsx';
-import { useApp, useJob } from '../state/store.ts';
+import { useApp } from '../state/store.ts';
 import { ActionRow } from './ActionRow.tsx';
 import { benchView } from './benchView.ts';
+import { useSettledJob } from './useSettledJob.ts';
 
 export function Toolbar() {
-  const { work } = useJob().brief;
+  const { work } = useSettledJob().brief;
   const side = useApp((s) => s.side);
   const { off } = useActionsShown();
   const { view } = useSyncExternalStore(benchView.store.subscribe, benchView.store.getState);

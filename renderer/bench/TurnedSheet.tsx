@@ -4,7 +4,7 @@ import { wholeOf } from '../../shared/geometry/rect.ts';
 import type { Side } from '../../shared/geometry/space.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
 import { sheetOf } from '../../shared/job/job.ts';
-import { useApp, useJob } from '../state/store.ts';
+import { useApp } from '../state/store.ts';
 import { paintPage } from '../turning/pageOfSheet.ts';
 import { TurningPaper } from '../turning/TurningPaper.tsx';
 import { WrongTurn } from '../turning/WrongTurn.tsx';
@@ -12,6 +12,7 @@ import { benchView } from './benchView.ts';
 import type { Scene } from './canvas/scene.ts';
 import { shownPieces } from './model/shownPieces.ts';
 import { onScreen } from './paint/pen.ts';
+import { useSettledJob } from './useSettledJob.ts';
 import type { TurningHands } from './useTurning.ts';
 
 export function TurnedSheet({
@@ -21,7 +22,7 @@ export function TurnedSheet({
   readonly hands: TurningHands;
   readonly scene: (() => Scene | undefined) | undefined;
 }) {
-  const job = useJob();
+  const job = useSettledJob();
   const side = useApp((s) => s.side);
   const right = turnOf(job.brief.work);
   const picturesOf = scene?.()?.picturesOf;

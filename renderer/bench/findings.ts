@@ -1,5 +1,6 @@
 // What is wrong with the sheet as it is shown, told while it is dragged, but no oftener than a person can read.
-import { useEffect, useSyncExternalStore } from 'react';
+import { useEffect } from 'react';
+import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { designsOf, type Job, sheetOf } from '../../shared/job/job.ts';
 import { checkArrangement, type LayoutFinding } from '../../shared/layout/check.ts';
@@ -47,7 +48,12 @@ export function followFindings(
 
 export const benchFindings = createStore<readonly LayoutFinding[]>(() => []);
 
-export function useFindings(): readonly LayoutFinding[] {
+/** Follows the job of the window while the component is on the screen. */
+export function useFollowedFindings(): void {
   useEffect(() => followFindings(app, benchFindings), []);
-  return useSyncExternalStore(benchFindings.subscribe, benchFindings.getState);
+}
+
+/** What is taken of the findings; the component is drawn again when that changes. */
+export function useFindings<T>(take: (findings: readonly LayoutFinding[]) => T): T {
+  return useStore(benchFindings, take);
 }

@@ -2,24 +2,18 @@
 import { turnOf, type Work } from '../../shared/geometry/work.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { sheetOf } from '../../shared/job/job.ts';
-import type { LayoutFinding } from '../../shared/layout/check.ts';
 import { showSize } from '../../shared/units/show.ts';
 import type { Gesture } from './canvas/scene.ts';
 import type { SideUp } from './model/shownPieces.ts';
 
 /** What a person sees at a glance. */
-export function benchInWords(
-  job: Job,
-  side: SideUp,
-  chosen: number,
-  findings: readonly LayoutFinding[],
-): string {
+export function benchInWords(job: Job, side: SideUp, chosen: number, faults: number): string {
   const count = job.arrangement.length;
   const pieces = count === 1 ? 'One piece lies' : `${count} pieces lie`;
   const sheet = showSize(sheetOf(job.brief).size, job.brief.units);
   const selected = chosen === 0 ? 'none is chosen' : chosen === count ? 'all are chosen' : `${chosen} chosen`;
-  const faults = findings.length === 0 ? 'nothing is wrong' : `${findings.length} to look at`;
-  return `Side ${side} of a sheet of ${sheet}, lead edge at the top${turnWords(job.brief.work)}. ${pieces} on it, ${selected}, ${faults}.`;
+  const wrong = faults === 0 ? 'nothing is wrong' : `${faults} to look at`;
+  return `Side ${side} of a sheet of ${sheet}, lead edge at the top${turnWords(job.brief.work)}. ${pieces} on it, ${selected}, ${wrong}.`;
 }
 
 function turnWords(work: Work): string {

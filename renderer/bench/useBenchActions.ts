@@ -6,17 +6,18 @@ import type { Job } from '../../shared/job/job.ts';
 import { leadersOf } from '../../shared/job/partners.ts';
 import type { Doing, Doings } from '../actions/actionBook.ts';
 import { useActions } from '../actions/useActions.ts';
-import { app, useApp, useJob } from '../state/store.ts';
+import { app, useApp } from '../state/store.ts';
 import { benchView } from './benchView.ts';
 import { copyPlace } from './gesture/copyPlace.ts';
 import { ontoArrangement } from './model/shownPieces.ts';
+import { useSettledJob } from './useSettledJob.ts';
 
 /** How much nearer one press goes. */
 const NEARER = 1.25;
 
 /** Offers the actions of the bench while it is on the screen. */
 export function useBenchActions(askRepeat: () => void): void {
-  const job = useJob();
+  const job = useSettledJob();
   const selection = useApp((s) => s.selection);
   const side = useApp((s) => s.side);
   const { perform, select, takeInHand, goTo } = app.getState();

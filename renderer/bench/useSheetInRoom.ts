@@ -1,11 +1,11 @@
 // Keeps the view of the bench in step with the room the window gives it, and with the size of the sheet.
 import { type RefObject, useLayoutEffect } from 'react';
 import { sheetOf } from '../../shared/job/job.ts';
-import { useJob } from '../state/store.ts';
 import type { BenchViewing } from './benchView.ts';
+import { useSettledJob } from './useSettledJob.ts';
 
 export function useSheetInRoom(room: RefObject<HTMLElement | null>, viewing: BenchViewing): void {
-  const { w, h } = sheetOf(useJob().brief).size;
+  const { w, h } = sheetOf(useSettledJob().brief).size;
   useLayoutEffect(() => {
     const element = room.current;
     if (element === null) return;

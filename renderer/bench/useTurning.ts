@@ -9,10 +9,11 @@ import type { Turn } from '../../shared/geometry/turn.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
 import { designsOf, type Job, sheetOf } from '../../shared/job/job.ts';
 import { useActions } from '../actions/useActions.ts';
-import { app, useApp, useJob } from '../state/store.ts';
+import { app, useApp } from '../state/store.ts';
 import { gripAt, gripFor } from '../turning/grips.ts';
 import { benchView } from './benchView.ts';
 import { onScreen } from './paint/pen.ts';
+import { useSettledJob } from './useSettledJob.ts';
 
 /** A turning under way. */
 export interface Turning {
@@ -38,7 +39,7 @@ export interface TurningHands {
 const other = (turn: Turn): Turn => (turn === 'side-to-side' ? 'end-to-end' : 'side-to-side');
 
 export function useTurning(): TurningHands {
-  const job = useJob();
+  const job = useSettledJob();
   const side = useApp((s) => s.side);
   const [turning, setTurning] = useState<Turning | undefined>(undefined);
   const right = turnOf(job.brief.work);

@@ -7,7 +7,7 @@ import { shownJob } from '../../state/jobState.ts';
 import type { AppState } from '../../state/store.ts';
 import type { BenchView } from '../benchView.ts';
 import { picturesFinder } from '../model/picturesFinder.ts';
-import { type SideUp, shownPieces } from '../model/shownPieces.ts';
+import { movePieces, type SideUp, shownPieces } from '../model/shownPieces.ts';
 import type { Inks } from '../paint/inks.ts';
 import type { Gesture, Scene } from './scene.ts';
 
@@ -28,6 +28,9 @@ export function sceneBuilder(pictures: ArtPictures): (parts: SceneParts) => Scen
   const chosenOf = remember((selection: readonly number[]) => new Set(selection));
   const followingOf = remember((job: Job, selection: readonly number[]) => followersOf(job, selection));
 
+  const movedOf = (app: AppState, job: Job, moving: ReadonlySet<number>) =>
+    movePieces(piecesOf(app.history?.present ?? job, app.side), job, app.side, moving);
+
   return ({ app, viewed, inks, findings, gesture }) => {
     const job = shownJob(app);
     if (job === undefined) return undefined;
@@ -36,7 +39,7 @@ export function sceneBuilder(pictures: ArtPictures): (parts: SceneParts) => Scen
       view: viewed.view,
       inks,
       job,
-      pieces: piecesOf(job, app.side),
+      pieces: gesture?.does === 'drag' ? movedOf(app, job, gesture.moving) : piecesOf(job, app.side),
       picturesOf: picturesOf(job.brief, job.art),
       chosen: chosenOf(app.selection),
       following: followingOf(job, app.selection),

@@ -5,6 +5,7 @@ import { applyToRect, inverse } from '../../../shared/geometry/transform.ts';
 import { beginDrag, type Drag, type Dragged, dragBy } from '../gesture/drag.ts';
 import { piecesIn } from '../model/picking.ts';
 import { ontoArrangement } from '../model/shownPieces.ts';
+import { placeInWords } from '../panel/placeInWords.ts';
 import type { BenchParts } from './runBench.ts';
 import type { Scene } from './scene.ts';
 
@@ -66,6 +67,7 @@ export function holdToDrag(
     select([position]);
   }
   const chosen = app.getState().selection;
+  const { units } = scene.job.brief;
   const onto = ontoArrangement(scene.job, app.getState().side);
   const seen = (box: Rect<Side>) => applyToRect(onto, box);
   let drag: Drag | undefined;
@@ -87,7 +89,15 @@ export function holdToDrag(
       lines: g.lines.map((line) => across(onto, g.axis, line)),
       gaps: g.gaps.map((gap) => ({ from: across(onto, g.axis, gap.from), to: across(onto, g.axis, gap.to) })),
     }));
-    gesture.setState({ gesture: { does: 'drag', moving, guides, box: seen(dragged.box) } });
+    gesture.setState({
+      gesture: {
+        does: 'drag',
+        moving,
+        guides,
+        box: seen(dragged.box),
+        says: placeInWords(dragged.box, units),
+      },
+    });
   };
   return {
     move: (at, keys) => moveTo(at, keys.altKey),

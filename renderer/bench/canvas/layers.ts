@@ -128,7 +128,7 @@ const paintWordsLayer: Painter = (paper, scene) => {
     view,
   );
   if (turn !== undefined) paintMargins(paper, pieces, job, turn, view);
-  if (gesture?.does === 'drag') paintGuides(paper, gesture.guides, gesture.box, size, job.brief.units, view);
+  if (gesture?.does === 'drag') paintGuides(paper, gesture, size, job.brief.units, view);
   if (gesture?.does === 'frame') paintFrame(paper, gesture.frame, inks.accent);
   paintRulers(paper, view, window, job.brief.units, inks);
 };

@@ -33,5 +33,7 @@ export type Gesture =
       readonly guides: readonly SeenGuide[];
       /** What is dragged, as it lies on the side that is looked at. */
       readonly box: Rect<Side>;
+      /** Where that is, in words. */
+      readonly says: string;
     }
   | { readonly does: 'frame'; readonly frame: Rect<'screen'> };

@@ -1,7 +1,7 @@
 // What lies on the side that is looked at: each piece with its printed area, ready to be drawn and picked.
 
 import type { Head } from '../../../shared/geometry/head.ts';
-import { grow } from '../../../shared/geometry/rect.ts';
+import { grow, intersection } from '../../../shared/geometry/rect.ts';
 import type { Rect, Side } from '../../../shared/geometry/space.ts';
 import type { Transform } from '../../../shared/geometry/transform.ts';
 import { lookFromBehind } from '../../../shared/geometry/turn.ts';
@@ -51,6 +51,34 @@ export function shownPieces(job: Job, side: SideUp): readonly ShownPiece[] {
       safe: grow<Side>(trim, -points(designNamed(job.brief.pieces, piece).safe)),
     };
   });
+}
+
+/**
+ * The pieces as a gesture has moved some of them: those that move are worked out anew among those that are near, the
+ * others stay as they were before.
+ */
+export function movePieces(
+  before: readonly ShownPiece[],
+  job: Job,
+  side: SideUp,
+  moving: ReadonlySet<number>,
+): readonly ShownPiece[] {
+  const alone = [...moving];
+  const moved = shownPieces(pick(job, alone), side).map((p) => p.bleed);
+  const near = before.flatMap(({ position, bleed }) =>
+    !moving.has(position) && moved.some((m) => intersection(m, bleed) !== undefined) ? [position] : [],
+  );
+  const worked = shownPieces(pick(job, [...alone, ...near]), side);
+  const pieces = [...before];
+  alone.forEach((position, i) => {
+    const piece = worked[i];
+    if (piece !== undefined) pieces[position] = { ...piece, position };
+  });
+  return pieces;
+}
+
+function pick(job: Job, positions: readonly number[]): Job {
+  return { ...job, arrangement: positions.flatMap((i) => job.arrangement[i] ?? []) };
 }
 
 function behindEach(job: Job) {

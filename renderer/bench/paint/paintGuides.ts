@@ -16,11 +16,17 @@ export interface SeenGuide {
 
 const COLOURS = { plate: '#1d5a80', ink: '#fff' } as const;
 
-/** Guides over the whole sheet; lengths across the middle of what is dragged; the names beside it. */
+/** What is dragged: the guides that hold it, its place on the side that is looked at, and where that is in words. */
+export interface SeenDrag {
+  readonly guides: readonly SeenGuide[];
+  readonly box: Rect<Side>;
+  readonly says: string;
+}
+
+/** Guides over the whole sheet; lengths across the middle of what is dragged; names above it and its place below. */
 export function paintGuides(
   paper: Paper,
-  guides: readonly SeenGuide[],
-  box: Rect<Side>,
+  { guides, box, says }: SeenDrag,
   sheet: Size,
   unit: Unit,
   view: View,
@@ -60,6 +66,8 @@ export function paintGuides(
     plate(paper, name, dragged.x + dragged.w / 2, y, COLOURS);
     y -= 23;
   }
+  const below = Math.min(whole.y + whole.h + 40, dragged.y + dragged.h + 20);
+  plate(paper, says, dragged.x + dragged.w / 2, below, { plate: 'rgb(255 255 255 / 92%)', ink: '#1b1b1b' });
 }
 
 /** A length told by an arrow with two ends; `across` is where it lies on the other axis of the screen, in px. */

@@ -4,7 +4,7 @@ import type { Rect } from '../../../shared/geometry/space.ts';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
 import type { ShownPiece } from '../model/shownPieces.ts';
 import { ON_PAPER } from './inks.ts';
-import { addRect, onScreen, type Paper, plate, strokeOnArt } from './pen.ts';
+import { addRect, onScreen, type Paper, strokeOnArt, TINY_TYPE } from './pen.ts';
 
 /** Whether a finding spoils the sheet, or only wants a look. */
 export function spoils({ kind }: LayoutFinding): boolean {
@@ -62,6 +62,7 @@ export function paintFindings(
   }
 }
 
+/** The sign stands in the upper right of its room, or in the middle of a small one. */
 export function paintSign(
   paper: Paper,
   { x, y, w, h }: Rect<'screen'>,
@@ -69,7 +70,7 @@ export function paintSign(
   colour: string,
 ): void {
   const r = Math.max(5, Math.min(11, w / 4, h / 4));
-  const [cx, cy] = [x + w / 2, y + h / 2];
+  const [cx, cy] = [Math.max(x + w / 2, x + w - r - 8), Math.min(y + h / 2, y + r + 8)];
   paper.beginPath();
   paper.arc(cx, cy, r, 0, 2 * Math.PI);
   paper.fillStyle = colour;
@@ -93,14 +94,19 @@ export function paintSign(
   paper.stroke();
 }
 
-/** The numbers by which words speak of positions, where there is room for them. */
+/** The numbers by which words speak of positions, in the upper left where there is room for them. */
 export function paintNumbers(paper: Paper, pieces: readonly ShownPiece[], view: View): void {
   for (const { trim, position } of pieces) {
     const { x, y, w, h } = onScreen(view, trim);
-    if (Math.min(w, h) < 56) continue;
-    plate(paper, String(position + 1), x + 18, y + 18, {
-      plate: 'rgb(255 255 255 / 88%)',
-      ink: ON_PAPER.dark,
-    });
+    if (Math.min(w, h) < 50) continue;
+    const words = String(position + 1);
+    paper.font = TINY_TYPE;
+    const width = Math.ceil(paper.measureText(words).width) + 8;
+    paper.fillStyle = 'rgb(255 255 255 / 88%)';
+    paper.fillRect(Math.round(x) + 1, Math.round(y) + 1, width, 15);
+    paper.fillStyle = ON_PAPER.dark;
+    paper.textAlign = 'center';
+    paper.textBaseline = 'middle';
+    paper.fillText(words, Math.round(x) + 1 + width / 2, Math.round(y) + 9);
   }
 }

@@ -3,7 +3,7 @@ import type { View } from '../../../shared/bench/view.ts';
 import type { Size } from '../../../shared/geometry/space.ts';
 import { POINTS_PER, type Unit } from '../../../shared/units/length.ts';
 import type { Inks } from './inks.ts';
-import { crisp, type Paper, pointOnScreen } from './pen.ts';
+import { crisp, type Paper, pointOnScreen, TINY_TYPE } from './pen.ts';
 
 /** How thick the rulers are, in px. */
 export const RULER = 22;
@@ -49,7 +49,7 @@ export function paintRulers(paper: Paper, view: View, window: Size, unit: Unit, 
   paper.fillStyle = inks.panel;
   paper.fillRect(0, 0, window.w, RULER);
   paper.fillRect(0, 0, RULER, window.h);
-  paper.font = '10px system-ui, "Segoe UI", Roboto, "Liberation Sans", sans-serif';
+  paper.font = TINY_TYPE;
   paper.fillStyle = inks.ink;
   paper.strokeStyle = inks.soft;
   paper.lineWidth = 1;

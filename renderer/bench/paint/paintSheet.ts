@@ -73,36 +73,37 @@ export function paintAxis(paper: Paper, { size, turn }: SheetSeen, view: View): 
   paper.setLineDash([]);
 }
 
-/** The two edges by which the sheet is turned: a tab on each, with an arrow over the top. */
+/** The two edges by which the sheet is turned: a tab on each, pointing the way it is carried over. */
 export function paintGrips(paper: Paper, { size, turn }: SheetSeen, view: View, inks: Inks): void {
   if (turn === undefined) return;
   const { x, y, w, h } = onScreen(view, wholeOf<Side>(size));
-  const sideways = turn === 'side-to-side';
-  const tabs = sideways
-    ? ([
-        [x - 9, y + h / 2, Math.PI],
-        [x + w + 9, y + h / 2, 0],
-      ] as const)
-    : ([
-        [x + w / 4, y - 9, -Math.PI / 2],
-        [x + w / 2, y + h + 9, Math.PI / 2],
-      ] as const);
+  const tabs =
+    turn === 'side-to-side'
+      ? ([
+          [x - 11, y + h * 0.75, Math.PI],
+          [x + w + 11, y + h * 0.75, 0],
+        ] as const)
+      : ([
+          [x + w * 0.25, y - 16, -Math.PI / 2],
+          [x + w * 0.25, y + h + 11, Math.PI / 2],
+        ] as const);
   for (const [cx, cy, outwards] of tabs) {
     paper.save();
     paper.translate(cx, cy);
     paper.rotate(outwards);
     paper.beginPath();
-    paper.roundRect(-7, -22, 14, 44, 5);
+    paper.roundRect(-8, -24, 16, 48, 5);
     paper.fillStyle = inks.panel;
     paper.fill();
     paper.strokeStyle = inks.line;
     paper.lineWidth = 1;
     paper.stroke();
     paper.beginPath();
-    paper.arc(-1, 4, 10, -Math.PI / 2 + 0.3, Math.PI / 2 - 0.9, false);
-    paper.moveTo(-4, -10);
-    paper.lineTo(2, -6);
-    paper.lineTo(4, -12);
+    for (const at of [-14, 0, 14]) {
+      paper.moveTo(2.5, at - 4);
+      paper.lineTo(-2, at);
+      paper.lineTo(2.5, at + 4);
+    }
     paper.strokeStyle = inks.ink;
     paper.lineWidth = 1.5;
     paper.stroke();

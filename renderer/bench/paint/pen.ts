@@ -55,6 +55,8 @@ export function hatch(paper: Paper, around: Rect<'screen'>, gap: number, colour:
 
 export const SMALL_TYPE = '12px system-ui, "Segoe UI", Roboto, "Liberation Sans", sans-serif';
 
+export const TINY_TYPE = '10px system-ui, "Segoe UI", Roboto, "Liberation Sans", sans-serif';
+
 /** Words on a plate of their own, their middle at (x, y). Gives the room they take. */
 export function plate(
   paper: Paper,

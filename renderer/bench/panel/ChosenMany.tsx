@@ -7,8 +7,9 @@ import { readLength } from '../../../shared/units/read.ts';
 import { showLength } from '../../../shared/units/show.ts';
 import { Button } from '../../controls/Button.tsx';
 import { Field } from '../../controls/Field.tsx';
-import { app, useJob } from '../../state/store.ts';
+import { app } from '../../state/store.ts';
 import { ActionRow } from '../ActionRow.tsx';
+import { useSettledJob } from '../useSettledJob.ts';
 
 const ALIGN = [
   'align-left',
@@ -20,7 +21,7 @@ const ALIGN = [
 ] as const satisfies readonly ActionName[];
 
 export function ChosenMany({ selection }: { readonly selection: readonly number[] }) {
-  const job = useJob();
+  const job = useSettledJob();
   const { units, gutter } = job.brief;
   const [gap, setGap] = useState(showLength(points(gutter), units));
   const length = readLength(gap, units);

@@ -7,11 +7,12 @@ import { readLength } from '../../../shared/units/read.ts';
 import { showLength, showSize } from '../../../shared/units/show.ts';
 import { OneOf, SideBySide } from '../../controls/Choice.tsx';
 import { TakenField } from '../../controls/Field.tsx';
-import { app, useJob } from '../../state/store.ts';
+import { app } from '../../state/store.ts';
+import { useSettledJob } from '../useSettledJob.ts';
 import { headInWords, nameInWords } from './placeInWords.ts';
 
 export function ChosenOne({ index, position }: { readonly index: number; readonly position: Position }) {
-  const { units } = useJob().brief;
+  const { units } = useSettledJob().brief;
   const { trim, head, face, piece } = position;
   const { perform } = app.getState();
   const place = (axis: 'x' | 'y') => (typed: string) => {

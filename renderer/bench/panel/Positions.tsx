@@ -3,14 +3,15 @@ import { memo } from 'react';
 import { ListBox, ListBoxItem, ListLayout, type Selection, Virtualizer } from 'react-aria-components';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
 import type { Position } from '../../../shared/layout/position.ts';
-import { Sign } from '../../controls/Note.tsx';
+import { Sign, type Tone } from '../../controls/Note.tsx';
 import { app, useApp } from '../../state/store.ts';
+import { useFindings } from '../findings.ts';
 import { spoils } from '../paint/paintMarks.ts';
 import { headInWords, nameInWords, placeInWords } from './placeInWords.ts';
 
 const ROW = 52;
 
-export function Positions({ findings }: { readonly findings: readonly LayoutFinding[] }) {
+export function Positions() {
   const arrangement = useApp((s) => s.history?.present.arrangement) ?? [];
   const unit = useApp((s) => s.history?.present.brief.units) ?? 'in';
   const selection = useApp((s) => s.selection);
@@ -26,7 +27,7 @@ export function Positions({ findings }: { readonly findings: readonly LayoutFind
         selectedKeys={selection.map(String)}
         onSelectionChange={choose}
         items={arrangement.map((position, index) => ({ id: String(index), position, index }))}
-        dependencies={[findings, unit]}
+        dependencies={[unit]}
         escapeKeyBehavior="none"
         renderEmptyState={() => <p className="soft empty">No piece lies on the sheet.</p>}
       >
@@ -34,9 +35,9 @@ export function Positions({ findings }: { readonly findings: readonly LayoutFind
           <ListBoxItem
             id={id}
             className="position"
-            textValue={`${nameInWords(position, index)}: ${placeInWords(position, unit)}, ${headInWords(position.head)}`}
+            textValue={`${nameInWords(position, index)}: ${placeInWords(position.trim, unit)}, ${headInWords(position.head)}`}
           >
-            <Row position={position} index={index} findings={findings} />
+            <Row position={position} index={index} />
           </ListBoxItem>
         )}
       </ListBox>
@@ -47,11 +48,10 @@ export function Positions({ findings }: { readonly findings: readonly LayoutFind
 interface RowProps {
   readonly position: Position;
   readonly index: number;
-  readonly findings: readonly LayoutFinding[];
 }
 
-const Row = memo(function Row({ position, index, findings }: RowProps) {
-  const own = findings.filter((f) => f.positions.includes(index));
+const Row = memo(function Row({ position, index }: RowProps) {
+  const tone = useFindings((findings) => toneOf(findings, index));
   return (
     <>
       <span className="number">{index + 1}</span>
@@ -61,7 +61,13 @@ const Row = memo(function Row({ position, index, findings }: RowProps) {
           {position.face}, {headInWords(position.head)}
         </span>
       </span>
-      {own.length > 0 && <Sign tone={own.some(spoils) ? 'bad' : 'ask'} />}
+      {tone !== undefined && <Sign tone={tone} />}
     </>
   );
 });
+
+function toneOf(findings: readonly LayoutFinding[], index: number): Tone | undefined {
+  const own = findings.filter((f) => f.positions.includes(index));
+  if (own.length === 0) return undefined;
+  return own.some(spoils) ? 'bad' : 'ask';
+}

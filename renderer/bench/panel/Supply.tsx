@@ -4,11 +4,12 @@ import { trimOf } from '../../../shared/job/job.ts';
 import { leadersOf } from '../../../shared/job/partners.ts';
 import { showSize } from '../../../shared/units/show.ts';
 import { Button } from '../../controls/Button.tsx';
-import { app, useJob } from '../../state/store.ts';
+import { app } from '../../state/store.ts';
 import { newPlace } from '../gesture/newPlace.ts';
+import { useSettledJob } from '../useSettledJob.ts';
 
 export function Supply() {
-  const job = useJob();
+  const job = useSettledJob();
   const { pieces, units, work } = job.brief;
   const put = (index: number) => {
     const piece = pieces[index];

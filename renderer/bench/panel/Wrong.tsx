@@ -3,12 +3,14 @@ import { Button } from 'react-aria-components';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
 import { Note, Sign } from '../../controls/Note.tsx';
 import { app } from '../../state/store.ts';
+import { useFindings } from '../findings.ts';
 import { spoils } from '../paint/paintMarks.ts';
 
 /** More lines than this are counted, not listed. */
 const MOST_LINES = 40;
 
-export function Wrong({ findings }: { readonly findings: readonly LayoutFinding[] }) {
+export function Wrong() {
+  const findings = useFindings((all) => all);
   return (
     <section className="block" aria-label="Check of the sheet">
       <h2>{inWords(findings)}</h2>

@@ -46,6 +46,12 @@ describe('dragging a piece', () => {
     bench.expectAt(1, 31, 626).expectAt(2, 401, 626);
   });
 
+  it('tells where it lies while it is dragged', () => {
+    const bench = workAndTurn();
+    bench.grab('Supper', 4).by(9, 9, { free: true });
+    expect(bench.scene().gesture).toMatchObject({ says: '5.75 in from the left, 1.5 in from the tail' });
+  });
+
   it('begins only when the hand has really moved', () => {
     const bench = workAndTurn();
     bench.grab('Supper').by(1, 1).drop();

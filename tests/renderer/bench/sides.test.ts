@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { benchInWords, gestureInWords } from '../../../renderer/bench/inWords.ts';
 import { edgeAt, pieceAt, piecesIn } from '../../../renderer/bench/model/picking.ts';
 import { seenFaces } from '../../../renderer/bench/model/seenFaces.ts';
-import { ontoArrangement, shownPieces } from '../../../renderer/bench/model/shownPieces.ts';
+import { movePieces, ontoArrangement, shownPieces } from '../../../renderer/bench/model/shownPieces.ts';
 import { headInWords, nameInWords, placeInWords } from '../../../renderer/bench/panel/placeInWords.ts';
 import { apply } from '../../../shared/geometry/transform.ts';
 import type { Job } from '../../../shared/job/job.ts';
@@ -55,6 +55,21 @@ describe('the side that lies up', () => {
     };
     expect(shownPieces(leaflet, 2).map((p) => p.face)).toEqual([undefined, undefined, undefined, undefined]);
     expect(shownPieces(leaflet, 1)[0]?.face).toBe('front');
+  });
+
+  it('shows what a gesture has moved as if all had been worked out anew', () => {
+    const near = supperJob.arrangement.map((p, i) =>
+      i === 0 ? { ...p, trim: { ...p.trim, x: 35, y: 613 } } : p,
+    );
+    const job: Job = { ...supperJob, arrangement: near };
+    for (const side of [1, 2] as const) {
+      const before = shownPieces(supperJob, side);
+      const moved = movePieces(before, job, side, new Set([0]));
+      expect(moved[0]).toEqual(shownPieces(job, side)[0]);
+      expect(moved.slice(1)).toEqual(before.slice(1));
+    }
+    // 10 pt are left between it and the card below: each keeps a bleed of 5.
+    expect(movePieces(shownPieces(supperJob, 1), job, 1, new Set([0]))[0]?.printed.y).toBe(613 - 5);
   });
 
   it('leads back to where the arrangement is edited', () => {
@@ -135,24 +150,23 @@ describe('the faces on the screen', () => {
 
 describe('the bench in words', () => {
   it('says what lies there and what is wrong', () => {
-    expect(benchInWords(supperJob, 1, 0, [])).toBe(
+    expect(benchInWords(supperJob, 1, 0, 0)).toBe(
       'Side 1 of a sheet of 11 × 17 in, lead edge at the top, turned side to side. 4 pieces lie on it, none is chosen, nothing is wrong.',
     );
-    const finding = { kind: 'overlap', positions: [0, 1], message: '' } as const;
-    expect(benchInWords(oneSided, 1, 2, [finding])).toMatch(
+    expect(benchInWords(oneSided, 1, 2, 1)).toMatch(
       /at the top\. 4 pieces lie on it, 2 chosen, 1 to look at\.$/,
     );
-    expect(benchInWords(supperJob, 2, 4, [])).toMatch(/all are chosen/);
+    expect(benchInWords(supperJob, 2, 4, 0)).toMatch(/all are chosen/);
     const tumble: Job = { ...supperJob, brief: { ...supperJob.brief, work: { style: 'work-and-tumble' } } };
     const one = { ...tumble, arrangement: tumble.arrangement.slice(0, 1) };
-    expect(benchInWords(one, 1, 0, [])).toMatch(/turned end to end\. One piece lies on it/);
+    expect(benchInWords(one, 1, 0, 0)).toMatch(/turned end to end\. One piece lies on it/);
   });
 
   it('says what holds a dragged piece', () => {
     const guide = (name: string) => ({ name, axis: 'x' as const, lines: [], gaps: [] });
     const box = { x: 0, y: 0, w: 1, h: 1 };
     const drag = (...names: string[]) =>
-      ({ does: 'drag', moving: new Set([0]), guides: names.map(guide), box }) as const;
+      ({ does: 'drag', moving: new Set([0]), guides: names.map(guide), box, says: '' }) as const;
     expect(gestureInWords(drag('equal side margins', 'in line with position 2'))).toBe(
       'Held by equal side margins, in line with position 2.',
     );
@@ -164,7 +178,7 @@ describe('the bench in words', () => {
   it('names a position, its place and its head', () => {
     const [first] = supperJob.arrangement;
     expect(nameInWords(first!, 0)).toBe('1, Supper, front');
-    expect(placeInWords(first!, 'in')).toBe('0.375 in from the left, 8.625 in from the tail');
+    expect(placeInWords(first!.trim, 'in')).toBe('0.375 in from the left, 8.625 in from the tail');
     expect(headInWords(0)).toBe('head up');
     expect(headInWords(270)).toBe('head to the right');
   });
