@@ -14,16 +14,16 @@ import {
   rgb,
   StandardFonts,
 } from '@cantoo/pdf-lib';
-import type { Head, ReaderTurn } from '../../../shared/geometry/head.ts';
-import type { Turn } from '../../../shared/geometry/turn.ts';
-import type { FaceName, Position } from '../../../shared/layout/position.ts';
-import type { ProofJob, ProofPiece } from '../../../shared/proof/job.ts';
+import type { Head, ReaderTurn } from '../../shared/geometry/head.ts';
+import type { Turn } from '../../shared/geometry/turn.ts';
+import type { FaceName, Position } from '../../shared/layout/position.ts';
+import type { ProofJob, ProofPiece } from '../../shared/proof/job.ts';
 
 /** A matrix as PDF writes it. */
-export type Matrix = readonly [number, number, number, number, number, number];
+type Matrix = readonly [number, number, number, number, number, number];
 
 /** First `first`, then `second`. */
-export function then(first: Matrix, second: Matrix): Matrix {
+function after(first: Matrix, second: Matrix): Matrix {
   const [a, b, c, d, e, f] = first;
   const [A, B, C, D, E, F] = second;
   return [A * a + C * b, B * a + D * b, A * c + C * d, B * c + D * d, A * e + C * f + E, B * e + D * f + F];
@@ -44,7 +44,7 @@ export interface Spoil {
   readonly bleed?: number;
 }
 
-/** The form of art that the pieces of a shop have: a page holds the bleed box, `off` pt away from its corner. */
+/** What was ordered, and the art that came with it. */
 export interface Shop {
   readonly job: ProofJob;
   readonly art: ReadonlyMap<string, Uint8Array>;
@@ -173,7 +173,7 @@ function placeOne(
   const { w, h } = own.trim;
   const bleed = spoil.bleed ?? own.bleed;
   const lie = side === 1 ? faceUp(position, own.trim) : faceBehind(position, own, job);
-  const matrix = then(then(spoilMatrix(spoil, w, h), lie), [1, 0, 0, 1, ...(spoil.shift ?? [0, 0])]);
+  const matrix = after(after(spoilMatrix(spoil, w, h), lie), [1, 0, 0, 1, ...(spoil.shift ?? [0, 0])]);
   const form = embedded[art.page - 1]!;
   const name = page.node.newXObject('Art', form.ref);
   page.pushOperators(
@@ -194,7 +194,7 @@ function faceUp({ trim, head }: Position, size: { w: number; h: number }): Matri
   const [cos, sin] = [Math.round(Math.cos(radians)), Math.round(Math.sin(radians))];
   const about: Matrix = [1, 0, 0, 1, -size.w / 2, -size.h / 2];
   const turned: Matrix = [cos, sin, -sin, cos, trim.x + trim.w / 2, trim.y + trim.h / 2];
-  return then(about, turned);
+  return after(about, turned);
 }
 
 /**
@@ -206,7 +206,7 @@ function faceBehind(position: Position, piece: ProofPiece, { turn, sheet }: Proo
   const { w, h } = piece.trim;
   const toFront: Matrix = piece.turned === 'head-to-head' ? [-1, 0, 0, 1, w, 0] : [1, 0, 0, -1, 0, h];
   const toSide2: Matrix = turn === 'side-to-side' ? [-1, 0, 0, 1, sheet.w, 0] : [1, 0, 0, -1, 0, sheet.h];
-  return then(then(toFront, faceUp(position, piece.trim)), toSide2);
+  return after(after(toFront, faceUp(position, piece.trim)), toSide2);
 }
 
 function spoilMatrix(spoil: Spoil, w: number, h: number): Matrix {
@@ -215,5 +215,5 @@ function spoilMatrix(spoil: Spoil, w: number, h: number): Matrix {
   const flip = spoil.mirrored === true ? -1 : 1;
   const [cos, sin] = [Math.cos(radians) * scale, Math.sin(radians) * scale];
   const about: Matrix = [flip, 0, 0, 1, (-flip * w) / 2, -h / 2];
-  return then(about, [cos, sin, -sin, cos, w / 2, h / 2]);
+  return after(about, [cos, sin, -sin, cos, w / 2, h / 2]);
 }
