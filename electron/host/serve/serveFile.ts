@@ -1,7 +1,6 @@
 // A file as the answer to a request, whole or in part.
 import { open } from 'node:fs/promises';
 import { Readable } from 'node:stream';
-import type { ReadableStream } from 'node:stream/web';
 import { readRange } from './range.ts';
 
 /** Answers with a file or the asked part of it; 404 where it is not there, 416 for a part that it does not have. */
@@ -33,8 +32,6 @@ export async function serveFile(request: Request, path: string, type: string): P
     await file.close();
     return new Response(null, answer);
   }
-  const stream = Readable.toWeb(file.createReadStream({ start: from, end: to })) as ReadableStream<
-    Uint8Array<ArrayBuffer>
-  >;
-  return new Response(stream, answer);
+  const stream: unknown = Readable.toWeb(file.createReadStream({ start: from, end: to }));
+  return new Response(stream as ConstructorParameters<typeof Response>[0], answer);
 }
