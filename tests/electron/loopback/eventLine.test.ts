@@ -31,7 +31,11 @@ async function listen(): Promise<{
     heard += chunk.toString('utf8');
   });
   response.on('error', () => undefined);
-  return { heard: () => heard, gone: once(response, 'close'), leave: () => asked.destroy() };
+  return {
+    heard: () => heard,
+    gone: new Promise((resolve) => response.on('close', resolve)),
+    leave: () => asked.destroy(),
+  };
 }
 
 const told = (action: 'undo' | 'redo') => `${JSON.stringify({ event: 'action', told: { action } })}\n`;
