@@ -31,6 +31,7 @@ export function PieceMenu({
       }}
       placement="bottom start"
       className="popover"
+      aria-label="What can be done with the chosen pieces"
     >
       <Menu
         aria-label="Chosen pieces"

@@ -86,7 +86,8 @@ export function PieceInHand({ held, zoom }: { readonly held: HeldPiece; readonly
         </output>
         <Button onPress={putBack}>Put it back</Button>
       </div>
-      <div className="hand-room">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what is larger than the window is moved with the keys. */}
+      <section className="hand-room" aria-label="The piece at true size" tabIndex={0}>
         <div
           ref={room}
           className="hand"
@@ -116,7 +117,7 @@ export function PieceInHand({ held, zoom }: { readonly held: HeldPiece; readonly
             />
           )}
         </div>
-      </div>
+      </section>
     </div>
   );
 }

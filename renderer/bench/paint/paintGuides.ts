@@ -100,6 +100,6 @@ export function paintLength(
   paper.strokeStyle = colours.plate;
   paper.lineWidth = 1.5;
   paper.stroke();
-  const middle = at((start + end) / 2, axis === 'x' ? -16 : 0);
+  const middle = at((start + end) / 2, axis === 'x' ? -16 : 44);
   plate(paper, words, middle.x, middle.y, colours);
 }
