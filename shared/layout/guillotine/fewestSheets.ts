@@ -47,9 +47,12 @@ export function fewestSheets<T>(
   return { sheets: enough, copies, layOut: fit.layOut, proven: surelyTooFew === enough - 1 };
 }
 
-/** The largest number of sheets that still needs all these copies. */
+/** The largest number of sheets that still needs all these copies; a single copy is needed however many sheets there are. */
 function lastWithSameCopies(quantities: readonly number[], copies: readonly number[]): number {
   return Math.min(
-    ...quantities.map((quantity, k) => Math.floor((quantity - 1) / ((copies[k] as number) - 1))),
+    ...quantities.map((quantity, k) => {
+      const fewer = (copies[k] as number) - 1;
+      return fewer === 0 ? Number.POSITIVE_INFINITY : Math.floor((quantity - 1) / fewer);
+    }),
   );
 }
