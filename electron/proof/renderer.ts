@@ -34,13 +34,21 @@ const NO_APPEARANCE = 2;
 /** A crop box that holds any page. */
 const EVERYTHING = 1e6;
 
-/** A renderer with memory of its own. Close it when the proof is done: the memory goes with it. */
+/** A library that has grown larger than this, in bytes, is not kept: its memory cannot shrink. */
+const MOST_KEPT = 256 * 2 ** 20;
+
+/** Libraries that are not in use. Starting one takes a tenth of a second, and the code of a used one is faster. */
+const idle: PdfiumCalls[] = [];
+
+/** A renderer of one's own, until it is closed. */
 export class Renderer {
   private readonly closing: (() => void)[] = [];
 
   private constructor(private readonly pdfium: PdfiumCalls) {}
 
   static async start(): Promise<Renderer> {
+    const kept = idle.pop();
+    if (kept !== undefined) return new Renderer(kept);
     const pdfium = (await PDFiumModule({})) as unknown as PdfiumCalls;
     pdfium._FPDF_InitLibraryWithConfig({});
     return new Renderer(pdfium);
@@ -77,10 +85,11 @@ export class Renderer {
     });
   }
 
-  /** Frees everything that was opened, last first. */
+  /** Frees everything that was opened, last first. A renderer that broke must not be closed but left. */
   close(): void {
     for (const close of this.closing.splice(0).reverse()) close();
-    this.pdfium._FPDF_DestroyLibrary();
+    if (this.pdfium.HEAPU8.length <= MOST_KEPT) idle.push(this.pdfium);
+    else this.pdfium._FPDF_DestroyLibrary();
   }
 
   private openPage(document: number, number: number): OpenPage | undefined {
