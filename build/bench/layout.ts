@@ -1,0 +1,52 @@
+// The layout benchmark: how long the guillotine optimum takes, and the published instance too long for the tests.
+import { readFileSync } from 'node:fs';
+import { layIdentical } from '../../shared/layout/guillotine/identical.ts';
+import { cutUnlimited } from '../../shared/layout/guillotine/unlimited.ts';
+import { POINTS_PER } from '../../shared/units/length.ts';
+
+/** Cell and region in mm: usual cards, and sizes chosen to have as many stops as can be. */
+const CASES = [
+  ['cards 91 x 61 on 440 x 310', 91, 61, 440, 310],
+  ['cards 133.35 x 184.15 on 470 x 318', 133.35, 184.15, 470, 318],
+  ['50 x 50 on 1000 x 1400', 50, 50, 1000, 1400],
+  ['50.3 x 71.7 on 993 x 1391', 50.3, 71.7, 993, 1391],
+  ['51 x 52.9 on 1000 x 1400', 51, 52.9, 1000, 1400],
+] as const;
+
+/** Prints the first and the median time of each case, and the optimum of gcut13. */
+export function benchLayout(): void {
+  console.log('Guillotine optimum: cell and region in mm | count | first | median of 9');
+  for (const [name, a, b, w, h] of CASES) {
+    const mm = POINTS_PER.mm;
+    const times: number[] = [];
+    let count = 0;
+    for (let i = 0; i < 9; i++) {
+      const start = performance.now();
+      count = layIdentical({ w: a * mm, h: b * mm }, 'either', { w: w * mm, h: h * mm }).count;
+      times.push(performance.now() - start);
+    }
+    const [first = 0] = times;
+    const median = times.toSorted((x, y) => x - y)[4] ?? 0;
+    console.log(`${name} | ${count} | ${first.toFixed(1)} ms | ${median.toFixed(1)} ms`);
+  }
+  benchGcut13();
+}
+
+interface Instance {
+  readonly sheet: readonly [number, number];
+  readonly items: readonly { readonly l: number; readonly w: number; readonly value: number }[];
+  readonly optimal: Readonly<Record<string, number>>;
+}
+
+/** OR-Library gcut13, every piece either way; the published optimum stands in the file. */
+function benchGcut13(): void {
+  const file = new URL('../../tests/reference/cutting/gcut13.json', import.meta.url);
+  const { sheet, items, optimal }: Instance = JSON.parse(readFileSync(file, 'utf8'));
+  const offers = items.map(({ l, w, value }) => ({ cell: { w: l, h: w }, lies: 'either' as const, value }));
+  const start = performance.now();
+  const { value } = cutUnlimited(offers, { w: sheet[0], h: sheet[1] });
+  const seconds = ((performance.now() - start) / 1000).toFixed(1);
+  console.log(
+    `gcut13 either way: ${value}, published ${optimal.unconstrained_guillotine_rotated}, ${seconds} s`,
+  );
+}
