@@ -1,0 +1,271 @@
+// The desktop shell at work: every call of the contract through the real preload and main program, and its own manners.
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { CALLS, type Group } from '../../../shared/contract/calls.ts';
+import { callChannel } from '../../../shared/contract/channels.ts';
+import type { Events } from '../../../shared/contract/events.ts';
+import type { FileEntry, FileHandle, FolderHandle } from '../../../shared/contract/handles.ts';
+import type { SendNews } from '../../../shared/contract/sending.ts';
+import { buildDesktop, type DesktopRig, startDesktop, until } from '../../kit/desktopRig.ts';
+import { StandIn } from '../../kit/electronStandIn/standIn.ts';
+import { codeOf, granted, putSupper, supperOf } from '../../kit/hostRig.ts';
+
+let built: Awaited<ReturnType<typeof buildDesktop>>;
+beforeAll(async () => {
+  built = await buildDesktop();
+});
+afterAll(() => built.drop());
+
+let folder: string;
+let rig: DesktopRig;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'turnlay-desk-'));
+});
+afterEach(async () => {
+  if (!rig.electron.quitted) await rig.quit();
+  rmSync(folder, { recursive: true });
+});
+
+const at = (...names: string[]) => join(folder, ...names);
+const start = async (prepare?: (electron: StandIn) => void, args?: readonly string[]) => {
+  rig = await startDesktop(built.app, folder, prepare, args);
+  return rig;
+};
+
+describe('every call of the contract', () => {
+  it('is answered through the real preload and the real main program', async () => {
+    const { host, electron, window } = await start();
+    const news: SendNews[] = [];
+    host.on('send', (told) => news.push(told));
+    expect(await host.app.begin()).toMatchObject({ shell: 'desktop', kept: [], recents: [], asked: [] });
+
+    // The art is dropped, a job laid out and saved, where the dialogs of the system say.
+    await putSupper(at('supper.pdf'));
+    const file = new File([], 'supper.pdf');
+    electron.paths.set(file, at('supper.pdf'));
+    const dropped = granted(await host.dropped(file));
+    if (dropped.is !== 'art') throw new Error('No art');
+    const { art } = dropped.art;
+    expect(granted(await host.art.look({ art })).sha256).toBe(dropped.art.sha256);
+    const asked = { art, page: 1, trim: { w: 360, h: 504 }, bleed: 9 };
+    expect(granted(await host.art.findTrim(asked)).trim).toEqual({ x: 9, y: 9, w: 360, h: 504 });
+    const laid = granted(await host.job.lay({ brief: supperOf(art) }));
+    expect(laid.job.arrangement).toHaveLength(4);
+    expect(granted(await host.art.check({ job: laid.job })).map((a) => a.state)).toEqual(['as-laid-out']);
+
+    electron.save = { canceled: false, filePath: at('supper') };
+    const place = await host.choose.newFile({ name: 'Harvest supper' });
+    expect(electron.dialogs.at(-1)).toMatchObject({
+      kind: 'save',
+      options: { defaultPath: 'Harvest supper.turnlay', filters: [{ extensions: ['turnlay'] }] },
+    });
+    if (place.kind !== 'chosen') throw new Error('No place was chosen');
+    expect(place.chosen.name).toBe('supper.turnlay');
+    granted(await host.job.keep({ job: laid.job, file: place.chosen.file }));
+    granted(await host.job.save({ file: place.chosen.file, job: laid.job }));
+    expect((await host.recents.list()).map((r) => r.title)).toEqual(['Harvest supper']);
+    expect(await host.app.show({ title: 'Harvest supper', unsaved: true, off: [], labels: {} })).toBeNull();
+    expect([window.title, window.edited]).toEqual(['• Harvest supper – Turnlay', true]);
+
+    // It is opened again, kept, and sent.
+    electron.open = { canceled: false, filePaths: [at('supper.turnlay')] };
+    const chosen = await host.choose.files({ kind: 'job', many: false });
+    if (chosen.kind !== 'chosen') throw new Error('No job was chosen');
+    const opened = granted(await host.job.open({ file: chosen.chosen[0]!.file }));
+    electron.open = { canceled: false, filePaths: [at('rip')] };
+    mkdirSync(at('rip'));
+    const rip = await host.choose.folder({ title: 'The folder of the RIP' });
+    expect(electron.dialogs.at(-1)?.options).toMatchObject({
+      title: 'The folder of the RIP',
+      properties: ['openDirectory', 'createDirectory'],
+    });
+    if (rip.kind !== 'chosen') throw new Error('No folder was chosen');
+    const { folder: into } = rip.chosen;
+    expect(granted(await host.settings.change({ ripFolder: into })).ripFolder?.place).toBe(at('rip'));
+    expect((await host.settings.read()).ripFolder?.folder).toBe(into);
+    expect(granted(await host.send.plan({ job: opened.job, folder: into })).files).toHaveLength(1);
+    const sending = granted(await host.send.start({ job: opened.job, folder: into }));
+    await until(() => news.some(({ state }) => state.at === 'done'));
+    const done = granted(await host.send.state(sending));
+    if (done.at !== 'done') throw new Error(JSON.stringify(done));
+    expect(done.sent).toMatchObject({ held: false, proof: { findings: [] } });
+    expect(readdirSync(at('rip'))).toHaveLength(1);
+    const picture = await electron.fetch(`app://turnlay${done.sent.pictures[0]?.url}`);
+    expect([picture.status, picture.headers.get('content-type')]).toEqual([200, 'image/png']);
+    const bytes = await electron.fetch(`app://turnlay/art/${art}`);
+    expect(Buffer.from(await bytes.arrayBuffer())).toEqual(readFileSync(at('supper.pdf')));
+    const proving = granted(await host.send.prove({ job: opened.job, folder: into }));
+    granted(await host.send.cancel(proving));
+    await until(() => news.some(({ send, state }) => send === proving.send && state.at !== 'under-way'));
+
+    // Kept jobs are taken up or let go.
+    granted(await host.job.keep({ job: opened.job }));
+    const [kept] = (await host.app.begin()).kept;
+    expect(granted(await host.job.takeUp({ kept: kept!.kept })).unsaved).toBe(true);
+    granted(await host.job.letGo({ kept: kept!.kept }));
+    expect(await host.job.close()).toBeNull();
+    expect(await host.recents.forget({ file: chosen.chosen[0]!.file })).toEqual([]);
+
+    // What a stranger's handle gets, and what the desktop does not offer.
+    const stranger = 'f'.repeat(32);
+    expect(codeOf(await host.job.layFile({ file: stranger as FileHandle }))).toBe('handle-unknown');
+    expect(codeOf(await host.art.takeIn({ file: stranger as FileHandle }))).toBe('handle-unknown');
+    expect(codeOf(await host.files.list({ show: 'art' }))).toBe('browsing-off');
+    const typed = { folder: stranger as FolderHandle, name: 'a' };
+    expect(codeOf(await host.files.newFile(typed))).toBe('browsing-off');
+    expect(codeOf(await host.files.newFolder(typed))).toBe('browsing-off');
+    expect(await host.app.close()).toBeNull();
+    expect(window.destroyed).toBe(true);
+
+    const all = (Object.keys(CALLS) as Group[]).flatMap((group) =>
+      Object.keys(CALLS[group]).map((call) => callChannel(group, call)),
+    );
+    expect(all.filter((channel) => !electron.invoked.has(channel))).toEqual([]);
+  }, 60_000);
+});
+
+describe('the window', () => {
+  it('is shown when its page is ready, and comes back where and as it was', async () => {
+    await start();
+    expect(rig.window.visible).toBe(true);
+    expect(rig.window.bounds).toMatchObject({ width: 1280, height: 800 });
+    Object.assign(rig.window.bounds, { x: 300, y: 200, width: 1400, height: 900 });
+    rig.window.maximized = true;
+    await rig.quit();
+    await start();
+    expect(rig.window.bounds).toEqual({ x: 300, y: 200, width: 1400, height: 900 });
+    expect(rig.window.maximized).toBe(true);
+    await rig.quit();
+    // The second screen is gone, and the window with it was on that.
+    await start((electron) => {
+      electron.displays = [{ workArea: { x: -1920, y: 0, width: 1920, height: 1080 } }];
+    });
+    expect(rig.window.bounds).toEqual({ x: 100, y: 100, width: 1400, height: 900 });
+  });
+
+  it('asks its page before it is closed, and closes when that has nothing left to save', async () => {
+    const { host, window, electron } = await start();
+    let asked = 0;
+    host.on('closing', () => {
+      asked += 1;
+    });
+    await host.app.begin();
+    window.close();
+    await until(() => asked === 1);
+    expect(window.destroyed).toBe(false);
+    electron.quit();
+    await until(() => asked === 2);
+    expect(electron.quitted).toBe(false);
+    await host.app.close();
+    expect(window.destroyed).toBe(true);
+    await until(() => electron.quitted);
+    expect(readdirSync(at('home', 'kept'))).toEqual([]);
+  });
+
+  it('closes at once when there is no page that could answer', async () => {
+    const { window, host } = await start();
+    window.close();
+    expect(window.destroyed).toBe(true);
+    await until(() => rig.electron.quitted);
+    for (const trouble of ['unresponsive', 'crash']) {
+      await start();
+      await rig.host.app.begin();
+      if (trouble === 'crash') rig.window.webContents.crashed = true;
+      else rig.window.emit('unresponsive');
+      rig.window.close();
+      expect(rig.window.destroyed).toBe(true);
+      await until(() => rig.electron.quitted);
+    }
+    expect(host).toBeDefined();
+  });
+
+  it('loads its page anew when that goes down, but not again and again', async () => {
+    const { window, electron } = await start();
+    const before = window.webContents.world.turnlay;
+    window.webContents.crashed = true;
+    window.webContents.emit('render-process-gone', {}, { reason: 'oom' });
+    await until(() => window.webContents.world.turnlay !== before && !window.webContents.crashed);
+    window.webContents.emit('render-process-gone', {}, { reason: 'crashed' });
+    expect(electron.errors.join()).toContain('again and again');
+    expect(window.destroyed).toBe(true);
+  });
+});
+
+describe('jobs that the system hands over', () => {
+  const names = (entries: readonly FileEntry[]) => entries.map((entry) => entry.name);
+
+  it('at the start, before the window is there, and while it is there, all reach the window', async () => {
+    await start(
+      (electron) => {
+        electron.app.on('web-contents-created', () => {
+          electron.app.emit('open-file', { preventDefault: () => undefined }, at('early.turnlay'));
+        });
+      },
+      [at('first.turnlay'), '--flag', at('not-a-job.txt')],
+    );
+    const told: FileEntry[] = [];
+    rig.host.on('open-job', ({ file }: Events['open-job']) => told.push(file));
+    const begun = await rig.host.app.begin();
+    expect([...names(begun.asked), ...names(told)].sort()).toEqual(['early.turnlay', 'first.turnlay']);
+
+    rig.window.minimized = true;
+    const focused = rig.window.focused;
+    rig.electron.app.emit('second-instance', {}, ['electron', 'main', 'later.turnlay'], folder);
+    await until(() => told.some((file) => file.name === 'later.turnlay'));
+    expect(told.find((file) => file.name === 'later.turnlay')?.place).toBe(folder);
+    expect([rig.window.minimized, rig.window.focused > focused]).toEqual([false, true]);
+
+    let prevented = false;
+    const event = { preventDefault: () => (prevented = true) };
+    rig.electron.app.emit('open-file', event, at('clicked.turnlay'));
+    await until(() => told.some((file) => file.name === 'clicked.turnlay'));
+    expect(prevented).toBe(true);
+  });
+
+  it('go to the instance that is there already: a second one ends at once', async () => {
+    await start();
+    const second = new StandIn();
+    second.locked = true;
+    process.env.TURNLAY_HOME = at('second');
+    second.run(join(built.app, 'host/main.cjs'));
+    delete process.env.TURNLAY_HOME;
+    expect(second.quitted).toBe(true);
+    expect(second.windows).toEqual([]);
+    expect(existsSync(at('second'))).toBe(false);
+  });
+});
+
+describe('the native menu', () => {
+  const item = (id: string) => rig.electron.menu.flatMap((m) => m.submenu ?? []).find((i) => i.id === id);
+
+  it('does what is chosen in it, and stands as the window stands', async () => {
+    await start();
+    const actions: string[] = [];
+    rig.host.on('action', ({ action }: Events['action']) => actions.push(action));
+    await rig.host.app.begin();
+    item('undo')?.click?.();
+    await until(() => actions.length === 1);
+    expect(actions).toEqual(['undo']);
+    const labels = { undo: 'Undo Move piece' };
+    await rig.host.app.show({ title: '', unsaved: false, off: ['redo'], labels });
+    expect(item('undo')).toMatchObject({ label: 'Undo Move piece', enabled: true });
+    expect(item('redo')).toMatchObject({ label: 'Redo', enabled: false });
+    expect([rig.window.title, rig.window.edited]).toEqual(['Turnlay', false]);
+  });
+
+  it('stops telling a page that has stopped listening', async () => {
+    await start();
+    const actions: string[] = [];
+    const stop = rig.host.on('action', ({ action }: Events['action']) => actions.push(action));
+    stop();
+    let later = 0;
+    rig.host.on('action', () => {
+      later += 1;
+    });
+    item('redo')?.click?.();
+    await until(() => later === 1);
+    expect(actions).toEqual([]);
+  });
+});
