@@ -47,6 +47,11 @@ export function stepOn(history: History): History {
   };
 }
 
+/** The history with its present state written otherwise, which is no edit. */
+export function replacePresent(history: History, present: Job): History {
+  return { ...history, present };
+}
+
 /** The name of the edit that would be undone, if there is one. */
 export function undoName(history: History | undefined): string | undefined {
   return history?.past.at(-1)?.edit;

@@ -1,15 +1,22 @@
-// The one store of the window: the job with its history, and how it is looked at.
+// The one store of the window: the job with its history, how it is looked at, and what lies around it.
 import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Job } from '../../shared/job/job.ts';
+import { type DeskState, deskState } from './deskState.ts';
 import { type JobState, jobState, shownJob } from './jobState.ts';
+import { type SendingState, sendingState } from './sendingState.ts';
 import { type ViewState, viewState } from './viewState.ts';
 
-export type AppState = JobState & ViewState;
+export type AppState = JobState & ViewState & DeskState & SendingState;
 
 /** A store of its own, for a window or a test. */
 export function createAppStore(): StoreApi<AppState> {
-  return createStore<AppState>()((...api) => ({ ...jobState(...api), ...viewState(...api) }));
+  return createStore<AppState>()((...api) => ({
+    ...jobState(...api),
+    ...viewState(...api),
+    ...deskState(...api),
+    ...sendingState(...api),
+  }));
 }
 
 /** The store of this window. */

@@ -6,7 +6,11 @@ export type Stage = 'art' | 'plan' | 'bench' | 'light-table' | 'run';
 
 export const STAGES: readonly Stage[] = ['art', 'plan', 'bench', 'light-table', 'run'];
 
+/** What fills the window: the start, the form of a brief, or the stages of the job. */
+export type Screen = 'start' | 'brief' | 'job';
+
 export interface ViewState {
+  readonly screen: Screen;
   readonly stage: Stage;
   /** The chosen positions of the arrangement, counted from 0. */
   readonly selection: readonly number[];
@@ -17,6 +21,7 @@ export interface ViewState {
   /** Screen pixels for each pt of the sheet; none while the whole sheet is fitted into the window. */
   readonly zoom: number | undefined;
 
+  readonly showScreen: (screen: Screen) => void;
   readonly goTo: (stage: Stage) => void;
   readonly select: (positions: readonly number[]) => void;
   readonly takeInHand: (position: number | undefined) => void;
@@ -25,11 +30,13 @@ export interface ViewState {
 }
 
 export const viewState: StateCreator<ViewState> = (set) => ({
+  screen: 'start',
   stage: 'art',
   selection: [],
   inHand: undefined,
   side: 1,
   zoom: undefined,
+  showScreen: (screen) => set({ screen }),
   goTo: (stage) => set({ stage }),
   select: (positions) => set({ selection: [...new Set(positions)].sort((a, b) => a - b) }),
   takeInHand: (inHand) => set({ inHand }),

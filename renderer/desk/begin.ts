@@ -1,0 +1,29 @@
+// How the window begins: it asks the host what there is, and hears from then on what the host tells.
+import { actionBook } from '../actions/actionBook.ts';
+import { host } from '../hostClient/host.ts';
+import { app } from '../state/store.ts';
+import { keepJobs, tellShell } from './keeping.ts';
+import { closeJob, openJob } from './opening.ts';
+
+/** Begins; afterwards the store says what the host has told. */
+export async function beginWindow(): Promise<void> {
+  hear();
+  const { version, shell, machine, settings, recents, kept, asked } = await host.app.begin();
+  app.setState({ begun: { version, shell, machine }, settings, recents, kept });
+  keepJobs();
+  tellShell();
+  const [first] = asked;
+  if (kept.length > 0) app.getState().openBox({ is: 'left-behind' });
+  else if (first !== undefined) await openJob(first);
+}
+
+function hear(): void {
+  host.on('action', ({ action }) => actionBook.run(action));
+  host.on('open-job', ({ file }) => void openJob(file));
+  host.on('art', (state) => app.getState().noteArt([state]));
+  host.on('send', ({ send, state }) => app.getState().noteSending(send, state));
+  host.on('closing', async () => {
+    if (await closeJob()) await host.app.close();
+  });
+  host.on('host-gone', () => app.getState().openBox({ is: 'host-gone' }));
+}

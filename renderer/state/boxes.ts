@@ -1,0 +1,30 @@
+// The boxes that can lie over the window, and what each is told.
+import type { FileKind } from '../../shared/contract/choosing.ts';
+import type { FileEntry, FolderEntry } from '../../shared/contract/handles.ts';
+
+/** A question with its answers in words; the first is what Escape means. */
+export interface Question {
+  readonly title: string;
+  readonly says: string;
+  readonly answers: readonly { readonly is: string; readonly label: string }[];
+  /** Whether something would be lost. */
+  readonly urgent?: boolean;
+}
+
+/** What the window's own chooser looks for. */
+export type Looking =
+  | { readonly for: 'files'; readonly kind: FileKind; readonly many: boolean }
+  | { readonly for: 'new-file'; readonly name: string }
+  | { readonly for: 'folder'; readonly title: string };
+
+/** What was chosen; nothing when it was cancelled. */
+export type Chosen = readonly FileEntry[] | FolderEntry | undefined;
+
+export type BoxShown =
+  | { readonly is: 'settings' }
+  | { readonly is: 'keys' }
+  | { readonly is: 'about' }
+  | { readonly is: 'left-behind' }
+  | { readonly is: 'host-gone' }
+  | { readonly is: 'question'; readonly question: Question; readonly answer: (is: string) => void }
+  | { readonly is: 'chooser'; readonly looking: Looking; readonly choose: (chosen: Chosen) => void };
