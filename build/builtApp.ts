@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs';
 import { mkdir, readdir, rename, rm, stat, utimes } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build as buildWithVite } from 'vite';
+import { describeApp } from './describeApp.ts';
 import { buildHost } from './host.ts';
 import { stampOf } from './stamp.ts';
 import { windowBuild } from './window.ts';
@@ -13,11 +14,12 @@ const dist = join(house, 'dist');
 /** So many builds of earlier sources are kept, for programs that still run from them. */
 const KEPT = 4;
 
-/** Builds the app into a folder: the window into `renderer/`, its host into `host/`. */
+/** Builds the app into a folder: the window into `renderer/`, its host into `host/`, and what it is called. */
 export async function buildApp(folder: string): Promise<void> {
   await rm(folder, { recursive: true, force: true });
   await buildWithVite(windowBuild(join(folder, 'renderer')));
   await buildHost(join(folder, 'host'));
+  await describeApp(folder);
 }
 
 /** The folder with the app built from the sources as they are now. `onBuild` is told when it has to be built first. */

@@ -35,7 +35,7 @@ async function measure(): Promise<object> {
   await writeFile(path, art);
   const job = await layOut(path);
 
-  const library = await time(async () => (await PDFDocument.load(art, { updateMetadata: false })).save());
+  const loadAndSave = await time(async () => (await PDFDocument.load(art, { updateMetadata: false })).save());
   const opened = await openJobArt(job.brief);
   if (!opened.ok) throw new Error(opened.fault.message);
   const opening = await time(() => openJobArt(job.brief));
@@ -57,7 +57,7 @@ async function measure(): Promise<object> {
     up,
     art: art.length,
     bytes,
-    library,
+    loadAndSave,
     opening,
     writing,
     proving,

@@ -8,7 +8,6 @@ export const SUPPER_BRIEF = {
   work: 'work-and-turn',
   gutter: 0.25,
   marks: true,
-  overs: { percent: 5, least: 3 },
   pieces: [
     {
       name: 'Supper',
