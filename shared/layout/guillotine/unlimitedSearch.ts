@@ -32,13 +32,24 @@ export interface UnlimitedSearch {
   readonly looked: () => number;
 }
 
+/** The best layout of a part so far: its value, its blocks, how it is made, and what there is to know about the rest. */
+interface Best {
+  value: number;
+  blocks: number;
+  choice: number;
+  /** Less than this is of no interest. */
+  readonly floor: number;
+  /** The most that the layouts looked at could be worth, as far as their parts are known. */
+  hoped: number;
+}
+
 const UNKNOWN = -1;
 const EMPTY = 0;
 
 /**
- * Exact by recursion over the stops: a part holds one block of equal cells or is cut in two. Every part is worked out
- * once; a cut is passed over when the bounds of its two parts show that it cannot be better. Among layouts of equal
- * value the one with the fewest blocks wins, since it is the easiest to cut.
+ * Exact by recursion over the stops: a part holds one block of equal cells or is cut in two. A part is worked out only
+ * if it can be worth what the cut that asks for it needs; a cut is passed over when the bounds of its two parts show that
+ * it cannot be better. Among layouts of equal value the one with the fewest blocks wins, since it is the easiest to cut.
  *
  * @source Gilmore & Gomory, Operations Research 14 (1966) 1045-1074, for the recursion.
  */
@@ -65,68 +76,82 @@ export function searchUnlimited(task: UnlimitedTask): UnlimitedSearch {
     return most;
   }
 
-  function solve(part: number): void {
-    if (values[part] !== UNKNOWN) return;
+  /** Works a part out if it can be worth `floor` or more; where it turns out not to be, only its bound is lowered. */
+  function solve(part: number, floor: number): void {
+    const most = boundOf(part);
+    if (values[part] !== UNKNOWN || most < floor) return;
     const row = part % rows;
     const column = (part - row) / rows;
-    layBlock(part, across[column] as number, up[row] as number);
+    const best = bestBlock(across[column] as number, up[row] as number, floor);
     partingsAcross[column] ??= partings(across, column);
-    cut(part, partingsAcross[column], row, rows, 1);
+    cut(best, most, partingsAcross[column], row, rows, 1);
     partingsUp[row] ??= partings(up, row);
-    cut(part, partingsUp[row], part - row, 1, 2);
+    cut(best, most, partingsUp[row], part - row, 1, 2);
+    if (best.value < floor) {
+      bounds[part] = best.hoped;
+      return;
+    }
+    values[part] = best.value;
+    bounds[part] = best.value;
+    blocks[part] = best.blocks;
+    choices[part] = best.choice;
   }
 
-  function layBlock(part: number, w: number, h: number): void {
-    let value = 0;
+  function bestBlock(w: number, h: number, floor: number): Best {
+    const best: Best = { value: 0, blocks: 0, choice: EMPTY, floor, hoped: 0 };
     let lines = 0;
-    let choice = EMPTY;
     for (let k = 0; k < ways.length; k++) {
       const way = ways[k] as OfferedWay;
       const inRow = Math.floor(w / way.w);
       const inColumn = Math.floor(h / way.h);
       const worth = inRow * inColumn * way.value;
-      if (worth > value || (worth === value && worth > 0 && inRow + inColumn < lines)) {
-        value = worth;
+      if (worth > best.value || (worth === best.value && worth > 0 && inRow + inColumn < lines)) {
+        best.value = worth;
+        best.blocks = 1;
+        best.choice = -1 - k;
         lines = inRow + inColumn;
-        choice = -1 - k;
       }
     }
-    values[part] = value;
-    blocks[part] = choice === EMPTY ? 0 : 1;
-    choices[part] = choice;
+    best.hoped = best.value;
+    return best;
   }
 
-  /** Tries all partings of a part one way; the part up to stop s of that way is `base + s * stride`. */
-  function cut(part: number, pairs: Int32Array, base: number, stride: number, code: 1 | 2): void {
-    let value = values[part] as number;
-    let count = blocks[part] as number;
-    const most = boundOf(part);
-    for (let p = 0; p < pairs.length; p += 2) {
-      if (value >= most && count <= 2) break;
+  /**
+   * Tries all partings of a part one way, the most even first; the part up to stop s of that way is
+   * `base + s * stride`. No part is worth more than `most`.
+   */
+  function cut(best: Best, most: number, pairs: Int32Array, base: number, stride: number, code: 1 | 2): void {
+    for (let p = pairs.length - 2; p >= 0; p -= 2) {
+      if (best.value >= most && best.blocks <= 2) return;
       looked++;
       const near = base + (pairs[p] as number) * stride;
       const far = base + (pairs[p + 1] as number) * stride;
-      const farMost = boundOf(far);
-      const hoped = boundOf(near) + farMost;
-      if (hoped < value || (hoped === value && count <= 2)) continue;
-      solve(near);
-      const left = (values[near] as number) + farMost;
-      if (left < value || (left === value && count <= (blocks[near] as number) + 1)) continue;
-      solve(far);
-      const together = (values[near] as number) + (values[far] as number);
-      const blocksTogether = (blocks[near] as number) + (blocks[far] as number);
-      if (together > value || (together === value && blocksTogether < count)) {
-        value = together;
-        count = blocksTogether;
-        choices[part] = p + code;
+      const needed = Math.max(best.floor, best.value);
+      if (mayBetter(best, near, far, 2)) {
+        solve(near, needed - boundOf(far));
+        if (mayBetter(best, near, far, (blocks[near] as number) + 1)) {
+          solve(far, needed - boundOf(near));
+          const together = (blocks[near] as number) + (blocks[far] as number);
+          if (mayBetter(best, near, far, together)) {
+            best.value = boundOf(near) + boundOf(far);
+            best.blocks = together;
+            best.choice = p + code;
+          }
+        }
       }
+      best.hoped = Math.max(best.hoped, boundOf(near) + boundOf(far));
     }
-    values[part] = value;
-    blocks[part] = count;
+  }
+
+  /** Whether two parts, in so many blocks at least, may yet be better than the best. True of two that are solved if they are. */
+  function mayBetter(best: Best, near: number, far: number, leastBlocks: number): boolean {
+    const hoped = boundOf(near) + boundOf(far);
+    if (hoped < best.floor || hoped < best.value) return false;
+    return hoped > best.value || leastBlocks < best.blocks;
   }
 
   function layoutOf<T>(part: number, builder: Builder<T>): T | undefined {
-    solve(part);
+    solve(part, 0);
     const choice = choices[part] as number;
     if (choice === EMPTY) return undefined;
     const row = part % rows;
@@ -150,7 +175,7 @@ export function searchUnlimited(task: UnlimitedTask): UnlimitedSearch {
 
   return {
     valueAt: (column, row) => {
-      solve(column * rows + row);
+      solve(column * rows + row, 0);
       return values[column * rows + row] as number;
     },
     layoutAt: (column, row, builder) => layoutOf(column * rows + row, builder),
