@@ -1,4 +1,4 @@
-// The sending benchmark: writing sheets against loading and saving the same art with the same loadAndSave, in one run.
+// The sending benchmark: writing sheets against loading and saving the same art with the same library, in one run.
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
@@ -40,7 +40,7 @@ export function benchSending(): void {
       [
         `${m.faces} of ${one[3]} images, ${m.up}`,
         `${m.layout.toFixed(1)} ms`,
-        `${m.writing.toFixed(0)} / ${m.loadAndSave.toFixed(0)} ms = ${(m.writing / m.library).toFixed(2)}`,
+        `${m.writing.toFixed(0)} / ${m.loadAndSave.toFixed(0)} ms = ${(m.writing / m.loadAndSave).toFixed(2)}`,
         `${((m.bytes - m.art) / 1000).toFixed(1)} kB`,
         (m.bytes / m.art).toFixed(3),
         `${m.proving.toFixed(0)} ms`,
