@@ -1,21 +1,17 @@
 // The light table: the other side shines through, faults are told, and one piece is picked up and turned.
 import { useMemo, useState } from 'react';
-import { Button, Label, Slider, SliderThumb, SliderTrack } from 'react-aria-components';
 import { turnOf } from '../../shared/geometry/work.ts';
-import { points } from '../../shared/units/length.ts';
-import { readLength } from '../../shared/units/read.ts';
-import { showLength } from '../../shared/units/show.ts';
 import { useActions } from '../actions/useActions.ts';
-import { nameInWords } from '../bench/panel/placeInWords.ts';
-import { TakenField } from '../controls/Field.tsx';
-import { Sign } from '../controls/Note.tsx';
 import { app, useApp, useJob } from '../state/store.ts';
+import { AboutHeld } from './AboutHeld.tsx';
 import { takeInHand } from './cardInHand.ts';
 import { Faults } from './Faults.tsx';
 import { LightCanvas, lightView } from './LightCanvas.tsx';
-import { backsOf, type LightFault, lightFaults } from './lightFaults.ts';
+import { backsOf, lightFaults } from './lightFaults.ts';
+import { PickUp } from './PickUp.tsx';
 import { PieceInHand } from './PieceInHand.tsx';
-import { correctTrueSize, trueZoom } from './trueSize.ts';
+import { Shine } from './Shine.tsx';
+import { trueZoom } from './trueSize.ts';
 import { useTypeHeads } from './useTypeHeads.ts';
 import '../bench/panel/beside.css';
 import './light.css';
@@ -50,7 +46,7 @@ export function LightTable() {
       </div>
       <aside className="beside" aria-label="The light table in words">
         {held === undefined && turned && <Shine through={through} onChange={setThrough} />}
-        {held !== undefined && <TrueSize width={held.size.w} onCorrected={() => setZoom(trueZoom())} />}
+        {held !== undefined && <AboutHeld held={held} onCorrected={() => setZoom(trueZoom())} />}
         <Faults faults={faults} turned={turned} />
         <PickUp faults={faults} />
       </aside>
@@ -61,86 +57,4 @@ export function LightTable() {
 function shinesWords(through: number): string {
   if (through <= 0.02) return 'hidden';
   return through >= 0.98 ? 'alone to be seen' : `shining through by ${Math.round(through * 100)} %`;
-}
-
-function Shine({
-  through,
-  onChange,
-}: {
-  readonly through: number;
-  readonly onChange: (through: number) => void;
-}) {
-  return (
-    <section className="block" aria-label="Light">
-      <h2>Light</h2>
-      <Slider
-        className="shine"
-        value={through}
-        onChange={onChange}
-        minValue={0}
-        maxValue={1}
-        step={0.01}
-        formatOptions={{ style: 'percent' }}
-      >
-        <Label>The other side shines through</Label>
-        <SliderTrack className="track">
-          <SliderThumb className="thumb" />
-        </SliderTrack>
-      </Slider>
-      <div className="ends soft">
-        <span>Side 1 only</span>
-        <span>Both</span>
-        <span>Side 2 only</span>
-      </div>
-    </section>
-  );
-}
-
-function TrueSize({ width, onCorrected }: { readonly width: number; readonly onCorrected: () => void }) {
-  const { units } = useJob().brief;
-  const take = (typed: string) => {
-    const measured = readLength(typed, units);
-    if (!measured.ok) return measured.fault.message;
-    const length = points(measured.value);
-    if (!(length > 0) || !correctTrueSize(width, length))
-      return 'That is too far from its true width to be meant.';
-    onCorrected();
-    return undefined;
-  };
-  return (
-    <section className="block" aria-label="True size">
-      <h2>True size</h2>
-      <p className="soft">
-        The piece is {showLength(width, units)} wide. Hold a ruler against the screen, and if it measures
-        otherwise, type what it measures.
-      </p>
-      <TakenField label="It measures" size="few" value={showLength(width, units)} take={take} />
-    </section>
-  );
-}
-
-/** The pieces in words, each to be picked up. */
-function PickUp({ faults }: { readonly faults: readonly LightFault[] }) {
-  const { arrangement } = useJob();
-  const inHand = useApp((s) => s.inHand);
-  return (
-    <section className="block grows" aria-label="Take a piece in hand">
-      <h2>Take a piece in hand</h2>
-      <ul className="pick-up">
-        {arrangement.map((position, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a position is its place in the arrangement.
-          <li key={index}>
-            <Button
-              className="pick"
-              aria-pressed={inHand === index}
-              onPress={() => app.getState().takeInHand(inHand === index ? undefined : index)}
-            >
-              {nameInWords(position, index)}
-              {faults.some((f) => f.positions.includes(index)) && <Sign tone="bad" />}
-            </Button>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
 }

@@ -1,7 +1,7 @@
 // What the light table finds wrong between the two sides, in words, each with what could mend it.
 import { type Backed, backUp } from '../../shared/bench/backUp.ts';
 import { standsOnItsHead } from '../../shared/bench/typeStands.ts';
-import type { Head, ReaderTurn } from '../../shared/geometry/head.ts';
+import type { Head } from '../../shared/geometry/head.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
 import { designsOf, facesOf, type Job, sheetOf } from '../../shared/job/job.ts';
 import type { FaceName } from '../../shared/layout/position.ts';
@@ -22,7 +22,6 @@ export interface LightFault {
 /** What would mend a fault. */
 export type Mend =
   | { readonly do: 'turn-art'; readonly piece: string; readonly face: FaceName }
-  | { readonly do: 'set-reader-turn'; readonly piece: string; readonly turned: ReaderTurn }
   | { readonly do: 'show-on-bench'; readonly positions: readonly number[] };
 
 /** What lies behind each piece as the sheet is laid out; nothing where it is printed on one side. */
@@ -55,7 +54,7 @@ function faultBehind({ position, fault, message }: Backed): readonly LightFault[
   ];
 }
 
-/** Art whose type stands on its head: both faces, one of them alone, or a back that suits the other way of reading. */
+/** Faces whose type stands on its head, though the brief says that the head of their page is up. */
 function typeFaults(job: Job, typeHeads: TypeHeads): readonly LightFault[] {
   return facesOf(job.brief).flatMap(({ piece, name, face }) => {
     if (!standsOnItsHead(typeHeads(piece.name, name), face.rotate)) return [];
@@ -65,11 +64,7 @@ function typeFaults(job: Job, typeHeads: TypeHeads): readonly LightFault[] {
       name === 'front'
         ? `The type on the front of "${piece.name}" stands on its head.`
         : `The type on the back of "${piece.name}" stands on its head when the piece is turned ${read}.`;
-    const other = piece.turned === 'head-to-head' ? 'head-to-toe' : 'head-to-head';
-    const mends: readonly Mend[] = [
-      { do: 'turn-art', piece: piece.name, face: name },
-      ...(name === 'back' ? [{ do: 'set-reader-turn', piece: piece.name, turned: other } as const] : []),
-    ];
+    const mends: readonly Mend[] = [{ do: 'turn-art', piece: piece.name, face: name }];
     return [{ key: `type ${name} ${piece.name}`, certain: false, message, positions, mends }];
   });
 }
@@ -79,8 +74,6 @@ export function nameOfMend(mend: Mend): string {
   switch (mend.do) {
     case 'turn-art':
       return `Turn the art of the ${mend.face}`;
-    case 'set-reader-turn':
-      return mend.turned === 'head-to-toe' ? 'It is read like a calendar' : 'It is read like a page';
     case 'show-on-bench':
       return 'Show it on the bench';
   }

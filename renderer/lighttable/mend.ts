@@ -10,11 +10,8 @@ import { app } from '../state/store.ts';
 import type { Mend } from './lightFaults.ts';
 
 export async function mend(how: Mend): Promise<void> {
-  const { perform, select, takeInHand, goTo } = app.getState();
+  const { select, takeInHand, goTo } = app.getState();
   switch (how.do) {
-    case 'set-reader-turn':
-      perform(how);
-      return;
     case 'show-on-bench':
       select(how.positions);
       takeInHand(undefined);

@@ -5,7 +5,7 @@ import { ok, type Result, refuse } from '../fault/result.ts';
 import { headOf, lying } from '../geometry/head.ts';
 import { around, centre, grow, holds, shift, wholeOf } from '../geometry/rect.ts';
 import { usableArea } from '../geometry/sheet.ts';
-import type { Rect } from '../geometry/space.ts';
+import type { Rect, Size } from '../geometry/space.ts';
 import { turnOf } from '../geometry/work.ts';
 import { designNamed } from '../layout/forms.ts';
 import { otherFace, type Position } from '../layout/position.ts';
@@ -28,7 +28,7 @@ export function editArrangement(job: Job, command: ArrangementCommand): Result<J
     case 'place':
       return change(job, leaders, (p) => ({ ...p, trim: { ...p.trim, x: command.x, y: command.y } }));
     case 'turn-heads':
-      return change(job, leaders, (p) => turnHead(p, command.quarters));
+      return change(job, leaders, (p) => keepOnSheet(turnHead(p, command.quarters), sheetOf(job.brief).size));
     case 'swap-faces':
       return change(job, leaders, (p) => ({ ...p, face: otherFace(p.face) }));
     case 'duplicate':
@@ -150,6 +150,13 @@ function turnHead(position: Position, quarters: number): Position {
     head: headOf(position.head + 90 * quarters),
     trim: { x: middle.x - size.w / 2, y: middle.y - size.h / 2, ...size },
   };
+}
+
+/** A piece that has turned beyond an edge of the sheet is drawn back onto it, as far as it fits. */
+function keepOnSheet(position: Position, sheet: Size): Position {
+  const { x, y, w, h } = position.trim;
+  const kept = { x: Math.max(0, Math.min(sheet.w - w, x)), y: Math.max(0, Math.min(sheet.h - h, y)) };
+  return { ...position, trim: { ...position.trim, ...kept } };
 }
 
 function choose(job: Job, positions: readonly number[]): Result<readonly number[]> {

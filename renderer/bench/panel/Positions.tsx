@@ -3,6 +3,7 @@ import { memo } from 'react';
 import { ListBox, ListBoxItem, ListLayout, type Selection, Virtualizer } from 'react-aria-components';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
 import type { Position } from '../../../shared/layout/position.ts';
+import type { Unit } from '../../../shared/units/length.ts';
 import { Sign, type Tone } from '../../controls/Note.tsx';
 import { app, useApp } from '../../state/store.ts';
 import { useFindings } from '../findings.ts';
@@ -32,12 +33,8 @@ export function Positions() {
         renderEmptyState={() => <p className="soft empty">No piece lies on the sheet.</p>}
       >
         {({ id, position, index }) => (
-          <ListBoxItem
-            id={id}
-            className="position"
-            textValue={`${nameInWords(position, index)}: ${placeInWords(position.trim, unit)}, ${headInWords(position.head)}`}
-          >
-            <Row position={position} index={index} />
+          <ListBoxItem id={id} className="position" textValue={nameInWords(position, index)}>
+            <Row position={position} index={index} unit={unit} />
           </ListBoxItem>
         )}
       </ListBox>
@@ -48,9 +45,10 @@ export function Positions() {
 interface RowProps {
   readonly position: Position;
   readonly index: number;
+  readonly unit: Unit;
 }
 
-const Row = memo(function Row({ position, index }: RowProps) {
+const Row = memo(function Row({ position, index, unit }: RowProps) {
   const tone = useFindings((findings) => toneOf(findings, index));
   return (
     <>
@@ -59,6 +57,7 @@ const Row = memo(function Row({ position, index }: RowProps) {
         <span className="piece">{position.piece}</span>
         <span className="soft">
           {position.face}, {headInWords(position.head)}
+          <span className="unseen">, {placeInWords(position.trim, unit)}</span>
         </span>
       </span>
       {tone !== undefined && <Sign tone={tone} />}

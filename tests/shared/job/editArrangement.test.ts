@@ -111,6 +111,27 @@ describe('turning heads and swapping faces', () => {
     expect(half).toEqual(lay(100, 100, { head: 180 }));
   });
 
+  it('draws a piece that turned beyond an edge back onto the sheet', () => {
+    const turned = (x: number, y: number) =>
+      done(jobOf(twoForms, [lay(x, y)]), { do: 'turn-heads', positions: [0], quarters: 1 })[0]?.trim;
+    expect(turned(27, 600)).toEqual({ x: 0, y: 672, w: 504, h: 360 });
+    expect(turned(405, 600)).toEqual({ x: 288, y: 672, w: 504, h: 360 });
+    const long = lay(300, 0, { head: 90, trim: { x: 280, y: 2, w: 504, h: 360 } });
+    const up = done(jobOf(twoForms, [long]), { do: 'turn-heads', positions: [0], quarters: -1 })[0]?.trim;
+    expect(up).toEqual({ x: 352, y: 0, w: 360, h: 504 });
+    const atLead = lay(300, 0, { head: 90, trim: { x: 100, y: 864, w: 504, h: 360 } });
+    expect(
+      done(jobOf(twoForms, [atLead]), { do: 'turn-heads', positions: [0], quarters: -1 })[0]?.trim.y,
+    ).toBe(720);
+  });
+
+  it('refuses to turn a piece that does not fit the sheet then', () => {
+    const banner = lay(0, 0, { head: 90, trim: { x: 10, y: 0, w: 20, h: 800 } });
+    expect(
+      refusal(jobOf(twoForms, [banner]), { do: 'turn-heads', positions: [0], quarters: 1 })?.message,
+    ).toMatch(/off the sheet/);
+  });
+
   it('turns the partner so that it stays behind its piece', () => {
     const turned = done(jobOf(oneForm, pairs), { do: 'turn-heads', positions: [0], quarters: 2 });
     expect(turned.map((p) => p.head)).toEqual([180, 180, 0, 0]);

@@ -1,0 +1,31 @@
+// The pieces in words, each to be taken in hand.
+import { Button } from 'react-aria-components';
+import { nameInWords } from '../bench/panel/placeInWords.ts';
+import { Sign } from '../controls/Note.tsx';
+import { app, useApp, useJob } from '../state/store.ts';
+import type { LightFault } from './lightFaults.ts';
+
+export function PickUp({ faults }: { readonly faults: readonly LightFault[] }) {
+  const { arrangement } = useJob();
+  const inHand = useApp((s) => s.inHand);
+  return (
+    <section className="block grows" aria-label="Take a piece in hand">
+      <h2>Take a piece in hand</h2>
+      <ul className="pick-up">
+        {arrangement.map((position, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a position is its place in the arrangement.
+          <li key={index}>
+            <Button
+              className="pick"
+              aria-pressed={inHand === index}
+              onPress={() => app.getState().takeInHand(inHand === index ? undefined : index)}
+            >
+              {nameInWords(position, index)}
+              {faults.some((f) => f.positions.includes(index)) && <Sign tone="bad" />}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
