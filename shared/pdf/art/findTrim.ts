@@ -2,7 +2,7 @@
 import { ok, type Result, refuse } from '../../fault/result.ts';
 import { type Head, lying } from '../../geometry/head.ts';
 import { grow, holds } from '../../geometry/rect.ts';
-import type { Edges, Rect } from '../../geometry/space.ts';
+import type { Edges, Rect, Size } from '../../geometry/space.ts';
 import { type ArtPage, named } from './artPage.ts';
 import { FIT, fits, hasRoomFor, inBoth, middleOf } from './fit.ts';
 import { type PieceSize, type Reading, readPageSize, withBleeds } from './readings.ts';
@@ -46,8 +46,9 @@ export interface FoundTrim {
 export function findTrim(page: ArtPage, wish: TrimWish): Result<FoundTrim> {
   const rotate = wish.rotate ?? 0;
   const turned = turnPage(page, rotate);
+  const { trimAt } = wish;
   const reading =
-    wish.trimAt === undefined ? readTrim(page, turned, wish, rotate) : readAt(page, turned, wish);
+    trimAt === undefined ? readTrim(page, turned, wish, rotate) : readAt(page, turned, wish.trim, trimAt);
   if (!reading.ok) return reading;
   const { trim, said } = reading.value;
   const turnedWords =
@@ -55,9 +56,13 @@ export function findTrim(page: ArtPage, wish: TrimWish): Result<FoundTrim> {
   return ok({ trim, bleedReach: reachBeyond(trim, turned), said: said + turnedWords });
 }
 
-function readAt(page: ArtPage, turned: TurnedPage, wish: TrimWish): Result<Reading> {
-  const { trim: size, trimAt = { x: 0, y: 0 } } = wish;
-  const trim: Rect<'art'> = { x: trimAt.x, y: trimAt.y, w: size.w, h: size.h };
+function readAt(
+  page: ArtPage,
+  turned: TurnedPage,
+  { w, h }: Size,
+  { x, y }: NonNullable<TrimWish['trimAt']>,
+): Result<Reading> {
+  const trim: Rect<'art'> = { x, y, w, h };
   if (!holds(grow(turned.media, FIT), trim)) return refuse(trimOffPage(page, turned.media, trim));
   return ok({ trim, said: `The trim of ${named(page)} is where the brief puts it.` });
 }

@@ -91,7 +91,7 @@ describe('the boxes of a page', () => {
   });
 
   it('count as not given when they are no four numbers', async () => {
-    for (const trim of ['[0 0 1]', '[0 0 10 10 10]', '[0 0 /A 10]', '(none)', '77 0 R']) {
+    for (const trim of ['[0 0 1]', '[0 0 10 10 10]', '[0 0 10 10 /A]', '[0 0 /A 10]', '(none)', '77 0 R']) {
       const page = await pageOf({ media: CARD, more: `/TrimBox ${trim}` });
       expect(page.given.trim).toBe(false);
     }

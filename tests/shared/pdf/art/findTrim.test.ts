@@ -207,6 +207,7 @@ describe('a page without a TrimBox', () => {
       where: 'supper.pdf',
     });
     expect((await faultOf({ media: [0, 0, 612, 522] })).code).toBe('art-size-unclear');
+    expect((await faultOf({ media: [0, 0, 378, 792] })).code).toBe('art-size-unclear');
   });
 
   it('that fits only when turned is a question, with bleeds and without', async () => {
