@@ -16,12 +16,23 @@ const { values, positionals } = parseArgs({
     'link-only': { type: 'boolean', default: false },
   },
 });
+
 const loopback = await openLoopback({
   home: homeOf({ platform: process.platform, env: process.env, userHome: homedir() }),
   folder: fileURLToPath(new URL('../renderer', import.meta.url)),
   version: VERSION,
   asked: positionals.map((path) => resolve(path)),
 });
+
+/** Ends once, in good order, however often it is asked for. */
+let isEnding = false;
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+  process.on(signal, () => {
+    if (isEnding) return;
+    isEnding = true;
+    loopback.end().then(() => process.exit(0));
+  });
+}
 
 /** Says the link, and opens it where a browser can be opened. */
 function offer(): void {
@@ -34,15 +45,6 @@ offer();
 if (process.stdin.isTTY) {
   process.stdout.write('The link works once. Press Enter for a new one, Control+C to end.\n');
   createInterface({ input: process.stdin }).on('line', offer);
-}
-/** Ends once, in good order, however often it is asked for. */
-let isEnding = false;
-for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-  process.on(signal, () => {
-    if (isEnding) return;
-    isEnding = true;
-    loopback.end().then(() => process.exit(0));
-  });
 }
 
 /** Opens the link as this system opens links; where that fails the person opens it. */
