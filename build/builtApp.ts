@@ -29,9 +29,13 @@ export async function builtApp(onBuild: () => void): Promise<string> {
     onBuild();
     const unfinished = join(dist, `unfinished-${process.pid}`);
     await mkdir(dist, { recursive: true });
-    await buildApp(unfinished);
-    // Another may have built the same meanwhile.
-    await rename(unfinished, folder).catch(() => rm(unfinished, { recursive: true }));
+    try {
+      await buildApp(unfinished);
+      // Another may have built the same meanwhile; its build is as good.
+      await rename(unfinished, folder).catch(() => undefined);
+    } finally {
+      await rm(unfinished, { recursive: true, force: true });
+    }
   }
   const now = new Date();
   await utimes(folder, now, now);
