@@ -81,9 +81,7 @@ function pathWithin(folder: string, address: string): string | undefined {
   } catch {
     return undefined;
   }
-  if (/[\\\0:]/.test(decoded) || decoded.split('/').some((step) => step === '..' || step.startsWith('.'))) {
-    return undefined;
-  }
+  if (/[\\\0:]/.test(decoded)) return undefined;
   const path = join(folder, decoded);
   return path.startsWith(folder + sep) ? path : undefined;
 }
