@@ -86,11 +86,6 @@ export function cellsOf(tree: CutTree, x = 0, y = 0): LaidCell[] {
   return cells;
 }
 
-/** The blocks of a tree, in the order in which they lie. */
-export function blocksOf(tree: CutTree): Block[] {
-  return tree.is === 'block' ? [tree] : tree.parts.flatMap(blocksOf);
-}
-
 function sum(lengths: readonly number[]): number {
   return lengths.reduce((total, length) => total + length, 0);
 }

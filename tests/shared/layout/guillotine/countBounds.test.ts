@@ -1,0 +1,43 @@
+// The most cells that any layout can hold, against published bounds and against layouts.
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { mostAnyhow, mostCells } from '../../../../shared/layout/guillotine/countBounds.ts';
+import { layIdentical } from '../../../../shared/layout/guillotine/identical.ts';
+import published from '../../../reference/cutting/identical_rectangles.json' with { type: 'json' };
+
+it.each(published.instances.map((i) => [`${i.l} x ${i.w} in ${i.L} x ${i.W}`, i] as const))(
+  'is the published bound by bars for %s',
+  (_name, { L, W, l, w, upper_bound_barnes: bound }) => {
+    expect(mostCells(L, W, l, w)).toBe(bound);
+    expect(mostCells(W, L, w, l)).toBe(bound);
+    expect(mostAnyhow(L, W, l, w)).toBeLessThanOrEqual(bound);
+  },
+);
+
+it('is the area where bars leave nothing bare, and less where they must', () => {
+  expect(mostCells(6, 4, 3, 2)).toBe(4);
+  // Bars of 3 leave 1 x 1 of 4 x 4 bare, so that 15 of 16 squares can be used: five bars.
+  expect(mostCells(4, 4, 3, 1)).toBe(5);
+  // Bars of 4 leave 2 x 2 of 6 x 6 bare, though the area would allow nine.
+  expect(mostCells(6, 6, 4, 1)).toBe(8);
+  expect(mostCells(6, 6, 1, 4)).toBe(8);
+});
+
+it('counts what fits in line, whatever the lengths', () => {
+  // Three sides at most fit along 440 mm and two along 310 mm: six postcards, where the area would allow seven.
+  expect(mostCells(440, 310, 154, 111)).toBe(7);
+  expect(mostAnyhow(440, 310, 154, 111)).toBe(6);
+});
+
+it('is never less than what can be laid', () => {
+  const side = fc.integer({ min: 20, max: 90 });
+  const cell = fc.integer({ min: 3, max: 20 });
+  fc.assert(
+    fc.property(side, side, cell, cell, (w, h, a, b) => {
+      const { count } = layIdentical({ w: a, h: b }, 'either', { w, h });
+      expect(mostCells(w, h, a, b)).toBeGreaterThanOrEqual(count);
+      expect(mostAnyhow(w, h, a, b)).toBeGreaterThanOrEqual(count);
+    }),
+    { numRuns: 300 },
+  );
+});
