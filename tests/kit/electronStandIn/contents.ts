@@ -39,6 +39,7 @@ export class Contents extends EventEmitter {
   /** A message to the page. */
   send(channel: string, ...args: unknown[]): void {
     const copies = args.map(overTheWire);
+    this.emit('sent', channel, copies);
     setImmediate(() => this.#heard.emit(channel, {}, ...copies));
   }
 
