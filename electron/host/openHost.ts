@@ -17,6 +17,7 @@ import { Sends } from './sends.ts';
 import { SettingsKeeper } from './settingsKeeper.ts';
 import type { Shell } from './shell.ts';
 import { TakenIn } from './takenIn.ts';
+import { artFilesOf } from './windowJob.ts';
 
 export interface HostOptions {
   /** The folder of the program's own files; made if it is not there. */
@@ -67,6 +68,9 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
     return taken;
   };
   await keeping.begin();
+  const needed = (await keeping.list()).flatMap(({ job }) => artFilesOf(job.brief));
+  // Tidying up may wait for another day.
+  await takenIn.forgetOld(needed, now()).catch(() => undefined);
 
   const lookAt = async (path: string): Promise<Result<Dropped>> => {
     const looked = await art.look(path);

@@ -1,11 +1,14 @@
 // Art that came as bytes and has no place of its own: kept by the host until the job is saved, then put beside it.
 import { createHash, randomUUID } from 'node:crypto';
 import { createWriteStream } from 'node:fs';
-import { copyFile, mkdir, rename, rm } from 'node:fs/promises';
+import { copyFile, mkdir, readdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join, sep } from 'node:path';
 import { Transform } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import type { FileHashes } from './hashes.ts';
+
+/** How long art is kept that nobody has saved, in ms: a month. */
+const FORGOTTEN_AFTER = 30 * 24 * 60 * 60 * 1000;
 
 export class TakenIn {
   readonly #folder: string;
@@ -36,6 +39,16 @@ export class TakenIn {
       return path;
     } finally {
       await rm(part, { force: true });
+    }
+  }
+
+  /** Throws away what has lain here for long and that no kept job needs: saved jobs have art of their own. */
+  async forgetOld(needed: readonly string[], now: Date): Promise<void> {
+    const names = await readdir(this.#folder).catch(() => []);
+    for (const folder of names.map((name) => join(this.#folder, name))) {
+      const age = now.getTime() - (await stat(folder)).mtimeMs;
+      const isNeeded = needed.some((path) => path.startsWith(folder + sep));
+      if (age > FORGOTTEN_AFTER && !isNeeded) await rm(folder, { recursive: true, force: true });
     }
   }
 

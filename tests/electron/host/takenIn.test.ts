@@ -1,6 +1,6 @@
 // Art that came as bytes: kept under a name that leads nowhere else, and put beside the job without hurting other art.
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { existsSync, mkdirSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { FileHashes } from '../../../electron/host/hashes.ts';
 import { TakenIn } from '../../../electron/host/takenIn.ts';
@@ -45,6 +45,25 @@ describe('art that came as bytes', () => {
     }
     await expect(takenIn.take('half.pdf', broken())).rejects.toThrow('The window went away');
     expect(readdirSync(join(home, 'taken-in')).filter((name) => name.endsWith('.part'))).toEqual([]);
+  });
+});
+
+describe('art that nobody has saved', () => {
+  it('is thrown away after a month, unless a kept job needs it', async () => {
+    const old = await takenIn.take('old.pdf', inParts('old'));
+    const needed = await takenIn.take('needed.pdf', inParts('needed'));
+    const young = await takenIn.take('young.pdf', inParts('young'));
+    const days = (n: number) => new Date(Date.now() - n * 24 * 60 * 60 * 1000);
+    for (const path of [old, needed]) utimesSync(dirname(path), days(31), days(31));
+    utimesSync(dirname(young), days(29), days(29));
+    await takenIn.forgetOld([needed], new Date());
+    expect([old, needed, young].map((path) => existsSync(path))).toEqual([false, true, true]);
+  });
+
+  it('is no trouble where nothing was ever taken in', async () => {
+    const fresh = new TakenIn(join(folder.path, 'fresh'), new FileHashes());
+    await fresh.forgetOld([], new Date());
+    expect(existsSync(join(folder.path, 'fresh'))).toBe(false);
   });
 });
 
