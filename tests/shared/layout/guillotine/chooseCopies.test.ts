@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chooseCopies, type OrderedKind } from '../../../../shared/layout/guillotine/chooseCopies.ts';
+import { cellsOf } from '../../../../shared/layout/guillotine/cutTree.ts';
 import { reachable } from '../../../kit/cutByBruteForce.ts';
 import { isCuttable, liesClean } from '../../../kit/cuttable.ts';
 
@@ -53,19 +54,61 @@ describe('designs of one size', () => {
   });
 });
 
+describe('wide and high designs', () => {
+  it('share the places of their size, each lying as it must', () => {
+    const wide = card('Wide', 20, { cell: { w: 7, h: 5 } });
+    const { copies, sheets, cells, proven } = choose([card('High', 20), wide], 10, 14);
+    expect([copies, sheets, proven]).toEqual([[2, 2], 10, true]);
+    expect(cells.map(({ kind, onItsSide, w, h }) => [kind, onItsSide, w, h])).toEqual([
+      [0, false, 5, 7],
+      [0, false, 5, 7],
+      [1, true, 5, 7],
+      [1, true, 5, 7],
+    ]);
+  });
+});
+
+describe('designs of several sizes', () => {
+  it('take the fewest sheets that edge-to-edge cuts allow, each size in a block of its own', () => {
+    const menu = card('Menu', 60, { cell: { w: 10, h: 7 } });
+    const { copies, sheets, cells, tree, proven } = choose([card('A', 60), menu, card('B', 60)], 20, 21);
+    expect([copies, sheets, proven]).toEqual([[3, 3, 3], 20, true]);
+    expect(isCuttable(cells)).toBe(true);
+    expect(liesClean(cells, { w: 20, h: 21 })).toBe(true);
+    expect(cellsOf(tree)).toEqual(cells);
+  });
+
+  it('take any layout that can be cut where blocks of their own do not fit', () => {
+    // 8 x 8: one A of 5 x 3 lies below, the other stands beside B; a grid of both leaves B no room.
+    const kinds = [card('A', 20, { cell: { w: 5, h: 3 } }), card('B', 10, { cell: { w: 4, h: 4 } })];
+    const { copies, sheets, cells, proven } = choose(kinds, 8, 8);
+    expect([copies, sheets, proven]).toEqual([[2, 1], 10, true]);
+    expect(cells).toHaveLength(3);
+    expect(isCuttable(cells)).toBe(true);
+  });
+});
+
 describe('designs that do not fit', () => {
-  it('are refused by name', () => {
-    const fault = refusal([card('A', 1), card('Poster', 1, { cell: { w: 50, h: 70 } })], 10, 14);
-    expect(fault.code).toBe('piece-too-large');
-    expect(fault.message).toContain('Poster');
-    expect(fault.remedy.length).toBeGreaterThan(10);
+  it.each([
+    ['either', ', neither upright nor on its side', 'Take a larger sheet or a narrower gutter.'],
+    ['upright', ' upright', 'Let it lie the other way too, or take a larger sheet.'],
+    ['on-its-side', ' on its side', 'Let it lie the other way too, or take a larger sheet.'],
+  ] as const)('are refused by name: %s', (lies, how, remedy) => {
+    expect(refusal([card('A', 1), card('Poster', 1, { cell: { w: 50, h: 70 }, lies })], 10, 14)).toEqual({
+      code: 'piece-too-large',
+      message: `"Poster" does not fit the sheet${how}.`,
+      remedy,
+    });
   });
 
   it('are refused together where each would fit alone', () => {
     const five = ['A', 'B', 'C', 'D', 'E'].map((name) => card(name, 1));
     const fault = refusal(five, 10, 14);
-    expect(fault.code).toBe('pieces-do-not-fit-together');
-    expect(fault.remedy.length).toBeGreaterThan(10);
+    expect(fault).toEqual({
+      code: 'pieces-do-not-fit-together',
+      message: '"A", "B", "C", "D" and "E" fit the sheet one by one, but not all on one sheet.',
+      remedy: 'Take a larger sheet, or make two jobs of it with fewer designs on a sheet.',
+    });
     const two = refusal(
       [card('A', 1, { cell: { w: 9, h: 9 } }), card('B', 1, { cell: { w: 8, h: 8 } })],
       10,

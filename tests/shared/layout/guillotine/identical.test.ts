@@ -126,6 +126,24 @@ describe('a fit that is exact on paper', () => {
   });
 });
 
+describe('pieces so small that not every cut can be tried', () => {
+  const region = { w: 2000, h: 2600 };
+  const tag = { w: 20.3, h: 21.7 };
+
+  it('are laid no worse than in a grid, and it is said that more is not ruled out', () => {
+    const laid = layIdentical(tag, 'either', region);
+    expect(laid.count).toBeGreaterThanOrEqual(98 * 119);
+    expect(laid.count).toBeLessThanOrEqual(Math.floor((2000 * 2600) / (20.3 * 21.7)));
+    expect(laid.proven).toBe(false);
+    expect(couldHoldMore(tag, 'either', region, laid.count).kind).toBe('unknown');
+  });
+
+  it('are proven where a grid reaches the bound', () => {
+    const laid = layIdentical({ w: 20, h: 26 }, 'either', region);
+    expect([laid.count, laid.proven]).toEqual([10_000, true]);
+  });
+});
+
 describe('the layout', () => {
   it('is a plain grid where a grid is as good, settled at the lower left', () => {
     const laid = layIdentical({ w: 10, h: 7 }, 'either', { w: 41, h: 29 });
