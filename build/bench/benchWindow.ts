@@ -1,0 +1,46 @@
+// A window for benchmarks: the built app behind its loopback host, in a browser without a screen.
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium, type Page } from '@playwright/test';
+import { startHost } from '../../tests/e2e/kit/hostProcess.ts';
+import { builtApp } from '../builtApp.ts';
+import { findBrowser } from '../findBrowser.ts';
+
+export interface BenchWindow {
+  readonly page: Page;
+  /** The folder of the person who works in it. */
+  readonly folder: string;
+  readonly end: () => Promise<void>;
+}
+
+/** Opens the window. `files` are put into the person's folder first; of these, `asked` are opened at the start. */
+export async function openWindow(
+  files: Readonly<Record<string, Uint8Array | string>>,
+  asked: readonly string[],
+): Promise<BenchWindow> {
+  const executablePath = findBrowser();
+  if (executablePath === undefined) throw new Error('No Chromium browser is here');
+  const app = await builtApp(() => console.log('Building the app'));
+  const folder = mkdtempSync(join(tmpdir(), 'turnlay-bench-'));
+  for (const [name, bytes] of Object.entries(files)) writeFileSync(join(folder, name), bytes);
+  const host = await startHost(
+    app,
+    folder,
+    asked.map((name) => join(folder, name)),
+  );
+  const browser = await chromium.launch({ executablePath, args: ['--js-flags=--expose-gc'] });
+  const page = await browser.newPage({ viewport: { width: 1600, height: 1000 } });
+  // Functions that are handed to the page carry this name of the compiler with them.
+  await page.addInitScript('globalThis.__name = (named) => named');
+  await page.goto(host.link);
+  return {
+    page,
+    folder,
+    end: async () => {
+      await browser.close();
+      await host.end();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
