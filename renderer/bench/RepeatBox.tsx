@@ -9,7 +9,7 @@ import { readLength } from '../../shared/units/read.ts';
 import { showLength } from '../../shared/units/show.ts';
 import { Answers, Box } from '../controls/Box.tsx';
 import { Button } from '../controls/Button.tsx';
-import { SideBySide } from '../controls/Choice.tsx';
+import { type Option, SideBySide } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { FaultNote } from '../controls/Note.tsx';
 import { app, useApp } from '../state/store.ts';
@@ -46,53 +46,37 @@ export function RepeatBox({ onClose }: { readonly onClose: () => void }) {
   };
   return (
     <Box title="Step and repeat" onClose={onClose} width="narrow">
-      <div className="pair">
-        <Field
-          label="Across the feed"
-          size="few"
-          value={across}
-          onChange={setAcross}
-          autoFocus
-          onEnter={repeat}
-        />
-        <Field
-          label="Gap"
-          size="few"
-          value={gapAcross}
-          onChange={setGapAcross}
-          wrong={lengths[0].ok ? undefined : lengths[0].fault.message}
-          onEnter={repeat}
-        />
-        <SideBySide
-          label="Towards"
-          value={side}
-          options={[
-            { value: 'left', label: 'Left' },
-            { value: 'right', label: 'Right' },
-          ]}
-          onChange={setSide}
-        />
-      </div>
-      <div className="pair">
-        <Field label="Along the feed" size="few" value={along} onChange={setAlong} onEnter={repeat} />
-        <Field
-          label="Gap"
-          size="few"
-          value={gapAlong}
-          onChange={setGapAlong}
-          wrong={lengths[1].ok ? undefined : lengths[1].fault.message}
-          onEnter={repeat}
-        />
-        <SideBySide
-          label="Towards"
-          value={end}
-          options={[
-            { value: 'lead', label: 'Lead' },
-            { value: 'tail', label: 'Tail' },
-          ]}
-          onChange={setEnd}
-        />
-      </div>
+      <Direction
+        label="Across the feed"
+        count={across}
+        onCount={setAcross}
+        gap={gapAcross}
+        onGap={setGapAcross}
+        read={lengths[0]}
+        towards={side}
+        ways={[
+          { value: 'left', label: 'Left' },
+          { value: 'right', label: 'Right' },
+        ]}
+        onTowards={setSide}
+        onEnter={repeat}
+        autoFocus
+      />
+      <Direction
+        label="Along the feed"
+        count={along}
+        onCount={setAlong}
+        gap={gapAlong}
+        onGap={setGapAlong}
+        read={lengths[1]}
+        towards={end}
+        ways={[
+          { value: 'lead', label: 'Lead' },
+          { value: 'tail', label: 'Tail' },
+        ]}
+        onTowards={setEnd}
+        onEnter={repeat}
+      />
       {tried.ok ? (
         <p className="soft">{tried.value.arrangement.length - job.arrangement.length} pieces are added.</p>
       ) : (
@@ -110,4 +94,45 @@ export function RepeatBox({ onClose }: { readonly onClose: () => void }) {
 
 function lengthOr0(length: Result<Length>): number {
   return length.ok ? points(length.value) : 0;
+}
+
+interface DirectionProps<V extends string> {
+  readonly label: string;
+  readonly count: string;
+  readonly onCount: (typed: string) => void;
+  readonly gap: string;
+  readonly onGap: (typed: string) => void;
+  /** What the gap is understood to be. */
+  readonly read: Result<Length>;
+  readonly towards: V;
+  readonly ways: readonly Option<V>[];
+  readonly onTowards: (way: V) => void;
+  readonly onEnter: () => void;
+  readonly autoFocus?: boolean;
+}
+
+/** How often and how far apart in one direction, and which way. */
+function Direction<V extends string>(props: DirectionProps<V>) {
+  const { label, count, onCount, gap, onGap, read, towards, ways, onTowards, onEnter, autoFocus } = props;
+  return (
+    <div className="pair">
+      <Field
+        label={label}
+        size="few"
+        value={count}
+        onChange={onCount}
+        onEnter={onEnter}
+        autoFocus={autoFocus ?? false}
+      />
+      <Field
+        label="Gap"
+        size="few"
+        value={gap}
+        onChange={onGap}
+        wrong={read.ok ? undefined : read.fault.message}
+        onEnter={onEnter}
+      />
+      <SideBySide label="Towards" value={towards} options={ways} onChange={onTowards} />
+    </div>
+  );
 }

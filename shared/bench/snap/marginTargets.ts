@@ -2,8 +2,8 @@
 import type { Rect, Size } from '../../geometry/space.ts';
 import { same } from '../../geometry/tolerance.ts';
 import { type Axis, lengthAlong, type Span, spanOf } from '../axis.ts';
+import type { Dragged } from './dragged.ts';
 import type { SnapTarget } from './guide.ts';
-import type { Dragged } from './snapTargets.ts';
 
 const NAMES = { x: 'equal side margins', y: 'equal lead and tail margins' } as const;
 

@@ -3,8 +3,8 @@ import type { Size } from '../../geometry/space.ts';
 import type { Unit } from '../../units/length.ts';
 import { showLength } from '../../units/show.ts';
 import { type Axis, lengthAlong, spanOf } from '../axis.ts';
+import type { Dragged, Neighbour } from './dragged.ts';
 import type { SnapTarget } from './guide.ts';
-import type { Dragged, Neighbour } from './snapTargets.ts';
 
 /** A gutter away from a neighbour, on either side of it, while the two lie beside each other. */
 export function neighbourTargets(

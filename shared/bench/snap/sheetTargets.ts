@@ -1,8 +1,8 @@
 // Snapping to the sheet itself: its middle, where its printable area ends, and what lies mirrored across its axis.
 import type { Rect, Size } from '../../geometry/space.ts';
 import { type Axis, lengthAlong, spanOf } from '../axis.ts';
+import type { Dragged, Neighbour } from './dragged.ts';
 import type { SnapTarget } from './guide.ts';
-import type { Dragged, Neighbour } from './snapTargets.ts';
 
 const ENDS = { x: ['left', 'right'], y: ['tail', 'lead'] } as const;
 

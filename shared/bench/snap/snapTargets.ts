@@ -1,30 +1,15 @@
 // All the places that a drag may be drawn to, worked out once when the piece is grabbed.
 import { around } from '../../geometry/rect.ts';
 import { usableArea } from '../../geometry/sheet.ts';
-import type { Rect, Size } from '../../geometry/space.ts';
 import { turnOf } from '../../geometry/work.ts';
 import type { LaidSheet } from '../../layout/check.ts';
 import type { Unit } from '../../units/length.ts';
 import { AXES, mirroredAxis } from '../axis.ts';
+import type { Dragged, Neighbour } from './dragged.ts';
 import type { SnapTarget } from './guide.ts';
 import { marginTargets } from './marginTargets.ts';
 import { inLineTargets, neighbourTargets, partnerTargets } from './neighbourTargets.ts';
 import { centreTarget, mirrorTargets, printableTargets } from './sheetTargets.ts';
-
-/** What is dragged, in pt: the size of its trims together, and how far its bleed reaches around them. */
-export interface Dragged {
-  readonly size: Size;
-  readonly bleed: number;
-  /** Whether a partner follows as its mirror. */
-  readonly partnered: boolean;
-}
-
-/** A piece that stays where it is while another is dragged. */
-export interface Neighbour {
-  readonly trim: Rect<'side1'>;
-  /** As guides name it: `position 3`. */
-  readonly name: string;
-}
 
 /**
  * The targets for what is dragged among `others`, which are the pieces that neither move nor follow. `gutter` is in

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Dragged, Neighbour } from '../../../../shared/bench/snap/dragged.ts';
 import type { GuideKind, SnapTarget } from '../../../../shared/bench/snap/guide.ts';
-import { type Dragged, type Neighbour, snapTargets } from '../../../../shared/bench/snap/snapTargets.ts';
+import { snapTargets } from '../../../../shared/bench/snap/snapTargets.ts';
 import type { Work } from '../../../../shared/geometry/work.ts';
 
 // A 5 x 7 in card with 1/8 in bleed on an 11 x 17 in sheet.
