@@ -19,6 +19,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   proof: ['fault', 'geometry', 'units', 'layout'],
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],
+  intake: ['geometry', 'units', 'layout', 'pdf'],
   contract: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf', 'proof'],
 };
 

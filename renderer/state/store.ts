@@ -3,11 +3,12 @@ import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Job } from '../../shared/job/job.ts';
 import { type DeskState, deskState } from './deskState.ts';
+import { type DraftState, draftState } from './draftState.ts';
 import { type JobState, jobState, shownJob } from './jobState.ts';
 import { type SendingState, sendingState } from './sendingState.ts';
 import { type ViewState, viewState } from './viewState.ts';
 
-export type AppState = JobState & ViewState & DeskState & SendingState;
+export type AppState = JobState & ViewState & DeskState & DraftState & SendingState;
 
 /** A store of its own, for a window or a test. */
 export function createAppStore(): StoreApi<AppState> {
@@ -15,6 +16,7 @@ export function createAppStore(): StoreApi<AppState> {
     ...jobState(...api),
     ...viewState(...api),
     ...deskState(...api),
+    ...draftState(...api),
     ...sendingState(...api),
   }));
 }

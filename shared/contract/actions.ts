@@ -17,11 +17,17 @@ export interface ActionEntry {
 export const ACTIONS = {
   'new-job': { label: 'New job…', menu: 'File', key: 'Mod+N' },
   'open-job': { label: 'Open…', menu: 'File', key: 'Mod+O' },
+  'open-brief': { label: 'Open a brief…', menu: 'File', key: 'Mod+Shift+B' },
   'add-art': { label: 'Add art…', menu: 'File', key: 'Mod+Shift+O' },
   'save-job': { label: 'Save', menu: 'File', key: 'Mod+S', rule: true },
   'save-job-as': { label: 'Save as…', menu: 'File', key: 'Mod+Shift+S' },
   'revert-job': { label: 'Revert to saved', menu: 'File', key: 'Mod+Alt+R' },
+  'change-brief': { label: 'Change the brief…', menu: 'File', key: 'Mod+B', rule: true },
+  'check-art': { label: 'Look at the art again', menu: 'File', key: 'Mod+Shift+K' },
   'send-job': { label: 'Send to the RIP…', menu: 'File', key: 'Mod+Enter', rule: true },
+  'stop-sending': { label: 'Stop sending', menu: 'File', key: 'Mod+.' },
+  'prove-sent': { label: 'Prove what was sent', menu: 'File', key: 'Mod+Alt+P' },
+  'choose-rip-folder': { label: 'Choose the RIP folder…', menu: 'File', key: 'Mod+Alt+F' },
   'open-settings': { label: 'Settings…', menu: 'File', key: 'Mod+,', rule: true },
   'close-job': { label: 'Close job', menu: 'File', key: 'Mod+Shift+W' },
 

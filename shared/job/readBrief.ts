@@ -14,13 +14,19 @@ import { oneFormFaults } from './oneForm.ts';
  * field that is wrong; `where` is the first of them.
  */
 export function readBrief(json: unknown): Result<Brief> {
+  const read = readBriefFields(json);
+  return read.ok ? read : refuse(complain(read.fault));
+}
+
+/** Reads a brief as `readBrief` does; a refusal holds every complaint with its field, for a form that shows them there. */
+export function readBriefFields(json: unknown): Result<Brief, readonly FieldFault[]> {
   const shape = writtenBrief.safeParse(json);
-  if (!shape.success) return refuse(complain(shape.error.issues.map(fieldFault)));
+  if (!shape.success) return refuse(shape.error.issues.map(fieldFault));
   const written = shape.data;
   const reader = new LengthReader(written.units);
   const brief = build(written, reader);
   const faults = [...reader.faults, ...contradictions(written, brief)];
-  return faults.length > 0 ? refuse(complain(faults)) : ok(brief);
+  return faults.length > 0 ? refuse(faults) : ok(brief);
 }
 
 function build(written: WrittenBrief, reader: LengthReader): Brief {

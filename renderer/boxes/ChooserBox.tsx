@@ -1,0 +1,167 @@
+// The window's own chooser of files and folders, for shells that have no dialog for it.
+import { type ReactNode, useCallback, useEffect, useState } from 'react';
+import type { FileKind, Listing } from '../../shared/contract/choosing.ts';
+import type { FileEntry, FolderHandle } from '../../shared/contract/handles.ts';
+import type { Fault } from '../../shared/fault/result.ts';
+import { Answers, Box } from '../controls/Box.tsx';
+import { Button } from '../controls/Button.tsx';
+import { Field } from '../controls/Field.tsx';
+import { FaultNote } from '../controls/Note.tsx';
+import { host } from '../hostClient/host.ts';
+import type { Chosen, Looking } from '../state/boxes.ts';
+import { FolderList } from './FolderList.tsx';
+
+const TITLES: Readonly<Record<FileKind, string>> = {
+  job: 'Open a job',
+  art: 'Choose the PDFs',
+  brief: 'Choose a brief',
+};
+
+export function ChooserBox({
+  looking,
+  choose,
+}: {
+  readonly looking: Looking;
+  readonly choose: (chosen: Chosen) => void;
+}) {
+  const [listing, setListing] = useState<Listing | undefined>(undefined);
+  const [fault, setFault] = useState<Fault | undefined>(undefined);
+  const [marked, setMarked] = useState<readonly FileEntry[]>([]);
+  const show = looking.for === 'files' ? looking.kind : looking.for === 'new-file' ? 'job' : 'none';
+
+  const look = useCallback(
+    async (folder?: FolderHandle) => {
+      const listed = await host.files.list({ show, ...(folder === undefined ? {} : { folder }) });
+      if (!listed.ok) return setFault(listed.fault);
+      setFault(undefined);
+      setMarked([]);
+      setListing(listed.value);
+    },
+    [show],
+  );
+  useEffect(() => {
+    void look();
+  }, [look]);
+
+  return (
+    <Box title={titleOf(looking)} width="broad" onClose={() => choose(undefined)}>
+      {fault !== undefined && <FaultNote fault={fault} />}
+      {listing !== undefined && (
+        <FolderList
+          listing={listing}
+          many={looking.for === 'files' && looking.many}
+          marked={marked}
+          onMark={setMarked}
+          onFolder={(folder) => void look(folder)}
+          {...(looking.for === 'files' ? { onFile: (file: FileEntry) => choose([file]) } : {})}
+        />
+      )}
+      {listing !== undefined && (
+        <NewFolder folder={listing.folder.folder} onFault={setFault} onMade={(folder) => void look(folder)} />
+      )}
+      <Finish looking={looking} listing={listing} marked={marked} choose={choose} onFault={setFault} />
+    </Box>
+  );
+}
+
+function titleOf(looking: Looking): string {
+  switch (looking.for) {
+    case 'files':
+      return TITLES[looking.kind];
+    case 'new-file':
+      return 'Save the job';
+    case 'folder':
+      return looking.title;
+  }
+}
+
+interface FinishProps {
+  readonly looking: Looking;
+  readonly listing: Listing | undefined;
+  readonly marked: readonly FileEntry[];
+  readonly choose: (chosen: Chosen) => void;
+  readonly onFault: (fault: Fault) => void;
+}
+
+/** The last step: the files, the folder, or a name for the new file. */
+function Finish({ looking, listing, marked, choose, onFault }: FinishProps) {
+  const [name, setName] = useState(looking.for === 'new-file' ? looking.name : '');
+  const save = async () => {
+    if (listing === undefined) return;
+    const placed = await host.files.newFile({ folder: listing.folder.folder, name });
+    if (placed.ok) choose([placed.value]);
+    else onFault(placed.fault);
+  };
+  const last = (label: string, off: boolean, onPress: () => void, before?: ReactNode) => (
+    <>
+      {before}
+      <Answers>
+        <Button onPress={() => choose(undefined)}>Cancel</Button>
+        <Button kind="main" off={off} onPress={onPress}>
+          {label}
+        </Button>
+      </Answers>
+    </>
+  );
+  switch (looking.for) {
+    case 'files':
+      return last('Open', marked.length === 0, () => choose(marked));
+    case 'folder':
+      return last('Choose this folder', listing === undefined, () => choose(listing?.folder));
+    case 'new-file':
+      return last(
+        'Save here',
+        name.trim() === '',
+        () => void save(),
+        <Field
+          label="Name of the file"
+          value={name}
+          onChange={setName}
+          onEnter={() => void save()}
+          autoFocus
+        />,
+      );
+  }
+}
+
+function NewFolder({
+  folder,
+  onFault,
+  onMade,
+}: {
+  readonly folder: FolderHandle;
+  readonly onFault: (fault: Fault) => void;
+  readonly onMade: (folder: FolderHandle) => void;
+}) {
+  const [name, setName] = useState<string | undefined>(undefined);
+  if (name === undefined) {
+    return (
+      <div>
+        <Button kind="quiet" onPress={() => setName('')}>
+          New folder…
+        </Button>
+      </div>
+    );
+  }
+  const make = async () => {
+    const made = await host.files.newFolder({ folder, name });
+    if (!made.ok) return onFault(made.fault);
+    setName(undefined);
+    onMade(made.value.folder);
+  };
+  return (
+    <div className="new-folder">
+      <Field
+        label="Name of the new folder"
+        size="some"
+        value={name}
+        onChange={setName}
+        onEnter={() => void make()}
+        autoFocus
+      />
+      <Button off={name.trim() === ''} onPress={() => void make()}>
+        Make it
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,70 @@
+// What is set once for all jobs; each is remembered as soon as it is changed.
+import { THEMES, type Theme } from '../../shared/contract/settings.ts';
+import { UNITS, type Unit } from '../../shared/units/length.ts';
+import { Answers, Box } from '../controls/Box.tsx';
+import { Button } from '../controls/Button.tsx';
+import { SideBySide } from '../controls/Choice.tsx';
+import { TakenField } from '../controls/Field.tsx';
+import { Tick } from '../controls/Tick.tsx';
+import { changeSettings, chooseRipFolder } from '../desk/settings.ts';
+import { useApp } from '../state/store.ts';
+
+const UNIT_NAMES: Readonly<Record<Unit, string>> = { in: 'inches', mm: 'millimetres', pt: 'points' };
+const THEME_NAMES: Readonly<Record<Theme, string>> = {
+  'as-system': 'as the system has it',
+  light: 'light',
+  dark: 'dark',
+};
+
+export function SettingsBox({ onClose }: { readonly onClose: () => void }) {
+  const settings = useApp((s) => s.settings);
+  const { ripFolder } = settings;
+  return (
+    <Box title="Settings" onClose={onClose}>
+      <SideBySide
+        label="Unit of new jobs"
+        value={settings.units}
+        options={UNITS.map((value) => ({ value, label: UNIT_NAMES[value] }))}
+        onChange={(units) => void changeSettings({ units })}
+      />
+      <SideBySide
+        label="Surround"
+        value={settings.theme}
+        options={THEMES.map((value) => ({ value, label: THEME_NAMES[value] }))}
+        onChange={(theme) => void changeSettings({ theme })}
+      />
+      {/* biome-ignore lint/a11y/useSemanticElements: it holds a sentence and buttons, no fields. */}
+      <div className="setting" role="group" aria-label="RIP folder">
+        <span className="soft">RIP folder</span>
+        <div className="setting-row">
+          <span className="setting-value">{ripFolder?.place ?? 'None has been chosen yet.'}</span>
+          <Button onPress={() => void chooseRipFolder()}>Choose…</Button>
+          {ripFolder !== undefined && (
+            <Button kind="quiet" onPress={() => void changeSettings({ ripFolder: null })}>
+              Forget
+            </Button>
+          )}
+        </div>
+      </div>
+      <TakenField
+        label="The files of new jobs are named"
+        value={settings.fileNames}
+        take={(typed) => {
+          if (typed.trim() === '') return 'The files need a pattern for their names.';
+          void changeSettings({ fileNames: typed.trim() });
+          return undefined;
+        }}
+      />
+      <Tick
+        label="New jobs are printed with marks"
+        on={settings.marks}
+        onChange={(marks) => void changeSettings({ marks })}
+      />
+      <Answers>
+        <Button kind="main" onPress={onClose}>
+          Done
+        </Button>
+      </Answers>
+    </Box>
+  );
+}

@@ -1,0 +1,58 @@
+// What is proposed from art, put into the draft: pieces are written anew with each answer, what was typed of them stays.
+import type { ArtHandle } from '../../shared/contract/handles.ts';
+import { type ProposedPiece, proposePieces, type Question } from '../../shared/intake/proposePieces.ts';
+import type { Drafting } from '../state/draftState.ts';
+import { type Draft, type DraftFace, type DraftPiece, USUAL } from './draft.ts';
+
+/** What the art that pieces are proposed from leaves open. */
+export function questionsOf({ proposedFrom, draft, answers }: Drafting): readonly Question[] {
+  return proposePieces(proposedFrom, draft.units, answers).questions;
+}
+
+/** The draft with its proposed pieces as the answers now have them. */
+export function propose(drafting: Drafting): Drafting {
+  const { proposedFrom, answers, draft } = drafting;
+  const { pieces } = proposePieces(proposedFrom, draft.units, answers);
+  const proposed = pieces.map((piece) => draftPiece(piece, draft));
+  const kept = draft.pieces.filter((p) => !p.key.startsWith(PROPOSED));
+  const all = [...kept, ...proposed];
+  const [first] = proposed;
+  return {
+    ...drafting,
+    draft: {
+      ...draft,
+      title: draft.title === '' ? (first?.name ?? '') : draft.title,
+      style: drafting.changes ? draft.style : styleFor(draft, all),
+      pieces: all,
+    },
+  };
+}
+
+const PROPOSED = 'proposed ';
+
+/** Without any back there is one side to print. */
+function styleFor(draft: Draft, pieces: readonly DraftPiece[]): Draft['style'] {
+  if (pieces.every((p) => p.back === undefined)) return 'simplex';
+  return draft.style === 'simplex' ? 'work-and-turn' : draft.style;
+}
+
+function draftPiece(piece: ProposedPiece, draft: Draft): DraftPiece {
+  const key = `${PROPOSED}${piece.front.art} ${piece.front.page}`;
+  const before = draft.pieces.find((p) => p.key === key);
+  return {
+    key,
+    name: piece.name,
+    trim: `${piece.trim[0].typed} x ${piece.trim[1].typed}`,
+    bleed: piece.bleed.typed,
+    safe: before?.safe ?? USUAL[draft.units].safe,
+    turned: before?.turned ?? 'head-to-head',
+    lies: before?.lies ?? 'either',
+    quantity: before?.quantity ?? '',
+    front: faceOf(piece.front),
+    back: piece.back && faceOf(piece.back),
+  };
+}
+
+function faceOf({ art, page }: ProposedPiece['front']): DraftFace {
+  return { art: art as ArtHandle, page, rotate: 0 };
+}

@@ -1,0 +1,14 @@
+// What is shown when the window cannot reach the program that it belongs to.
+import { Mark } from './Mark.tsx';
+import './frame.css';
+
+export function HostMissing({ says }: { readonly says: string }) {
+  return (
+    <main className="alone">
+      <Mark />
+      <h1>This window has no program behind it</h1>
+      <p>{says}</p>
+      <p className="soft">Start Turnlay again and use the window or the link that it opens.</p>
+    </main>
+  );
+}

@@ -1,0 +1,18 @@
+// The stage that is on the screen.
+import type { ComponentType } from 'react';
+import { ArtStage } from '../art/ArtStage.tsx';
+import { Bench } from '../bench/Bench.tsx';
+import { LightTable } from '../lighttable/LightTable.tsx';
+import { useApp } from '../state/store.ts';
+import type { Stage } from '../state/viewState.ts';
+
+const SHOWN: Partial<Readonly<Record<Stage, ComponentType>>> = {
+  art: ArtStage,
+  bench: Bench,
+  'light-table': LightTable,
+};
+
+export function StageShown() {
+  const Shown = SHOWN[useApp((s) => s.stage)];
+  return Shown === undefined ? null : <Shown />;
+}
