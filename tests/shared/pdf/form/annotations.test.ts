@@ -144,15 +144,19 @@ describe('an annotation that prints', () => {
 
   it('shows nothing where it has no area, and is not counted', async () => {
     const flat = look('/BBox [0 0 0 60]');
-    const crushed = look('/BBox [0 0 40 60] /Matrix [0 0 0 1 0 0]');
+    const narrow = look('/BBox [0 0 40 60] /Matrix [0 0 0 1 0 0]');
+    const low = look('/BBox [0 0 40 60] /Matrix [1 0 0 0 0 0]');
     for (const [rect, appearance] of [
       ['[30 40 30 40]', look()],
       ['[30 40]', look()],
       ['[30 40 90 130]', flat],
-      ['[30 40 90 130]', crushed],
+      ['[30 40 90 130]', narrow],
+      ['[30 40 90 130]', low],
     ] as const) {
-      const { picture, notices } = await place(pageWith([note({ rect })], { 3: appearance }));
+      const { picture, notices, sheet } = await place(pageWith([note({ rect })], { 3: appearance }));
       expect(unlikeness(picture, bare())).toBe(0);
+      const made = readObjects(sheet);
+      expect(made.follow(made.follow(formsOf(made)[0]!)['/Resources'])).toEqual({});
       expect(notices).toEqual([]);
     }
   });

@@ -71,6 +71,8 @@ describe('a drawing that does not', () => {
     ['EMC q Q', '    q Q'],
     ['Q q', '  q\nQ'],
     ['/P BMC EMC EMC', '/P BMC EMC    '],
+    ['<51>Q', '<51> '],
+    ['BI ID\nEI\nQ', 'BI ID\nEI\n '],
     ['ET', 'ET'],
   ])('has what closes nothing blanked: %s', (drawing, mended) => {
     expect(balanced(drawing)).toBe(mended);

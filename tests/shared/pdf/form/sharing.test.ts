@@ -182,6 +182,22 @@ describe('a page that cannot be placed', () => {
   });
 });
 
+it('is not joined from parts whose packing the program does not undo', async () => {
+  for (const parms of [
+    '<< /Predictor 12 /Columns 4 >>',
+    '[<< /Predictor 12 /Columns 4 >>]',
+    '<< /Predictor 2 >>',
+  ]) {
+    const objects: Objects = { 3: pack('\x020 g ', `/DecodeParms ${parms}`) };
+    const art = await opened(writePages([{ media: CARD, more: '/Contents [3 0 R 3 0 R]' }], { objects }));
+    const maker = createFormMaker(await PDFDocument.create());
+    expect(maker.formOf(art, 1, 0, WHOLE)).toMatchObject({ ok: false, fault: { code: 'art-damaged' } });
+  }
+  const objects: Objects = { 3: pack('0 g ', '/DecodeParms << /Predictor 1 >>') };
+  const art = await opened(writePages([{ media: CARD, more: '/Contents [3 0 R 3 0 R]' }], { objects }));
+  expect((await placed({ art })).notices).toEqual([]);
+});
+
 it('says what the art itself has to say', async () => {
   const bytes = writePages([{ media: CARD, rotate: 45 }]);
   const { notices } = await placed({ art: await opened(bytes, { name: 'supper.pdf' }) });
