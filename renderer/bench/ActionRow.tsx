@@ -1,8 +1,10 @@
-// A row of small buttons, each for one action, with its name where the pointer rests.
+// A row of small buttons, each for one action, with its name and its key where the pointer rests.
 import { Button, Tooltip, TooltipTrigger } from 'react-aria-components';
 import type { ActionName } from '../../shared/contract/actions.ts';
 import { actionBook, labelOf } from '../actions/actionBook.ts';
+import { writeKeys } from '../actions/keys.ts';
 import { useActionsShown } from '../actions/useActions.ts';
+import { useApp } from '../state/store.ts';
 import { Icon } from './Icon.tsx';
 
 export function ActionRow({
@@ -13,20 +15,24 @@ export function ActionRow({
   readonly label: string;
 }) {
   const shown = useActionsShown();
+  const keyboard = useApp((s) => s.begun);
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset is for what is filled in.
     <div className="icon-row" role="group" aria-label={label}>
       {names.map((name) => (
         <TooltipTrigger key={name} delay={400}>
           <Button
-            className="icon-button"
+            className="tool"
             aria-label={labelOf(name, shown)}
             isDisabled={shown.off.includes(name)}
             onPress={() => actionBook.run(name)}
           >
             <Icon name={name} />
           </Button>
-          <Tooltip className="tip">{labelOf(name, shown)}</Tooltip>
+          <Tooltip className="tooltip" placement="bottom">
+            {labelOf(name, shown)}
+            {keyboard !== undefined && <kbd>{writeKeys(name, keyboard).join(' ')}</kbd>}
+          </Tooltip>
         </TooltipTrigger>
       ))}
     </div>

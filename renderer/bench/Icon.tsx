@@ -24,7 +24,7 @@ const DRAWN: Readonly<Partial<Record<ActionName, string>>> = {
 
 export function Icon({ name }: { readonly name: ActionName }) {
   return (
-    <svg viewBox="0 0 20 20" className="icon" aria-hidden="true">
+    <svg viewBox="0 0 20 20" aria-hidden="true">
       <path d={DRAWN[name] ?? ''} />
     </svg>
   );

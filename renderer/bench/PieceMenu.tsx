@@ -1,9 +1,11 @@
 // What can be done with the chosen pieces, where the hand asked for it.
 import { Fragment } from 'react';
-import { Menu, MenuItem, Popover, Separator } from 'react-aria-components';
+import { Keyboard, Menu, MenuItem, Popover, Separator, Text } from 'react-aria-components';
 import type { ActionName } from '../../shared/contract/actions.ts';
 import { actionBook, labelOf } from '../actions/actionBook.ts';
+import { writeKeys } from '../actions/keys.ts';
 import { useActionsShown } from '../actions/useActions.ts';
+import { useApp } from '../state/store.ts';
 import { Icon } from './Icon.tsx';
 
 const GROUPS = [
@@ -22,6 +24,7 @@ export function PieceMenu({
   readonly onClose: () => void;
 }) {
   const shown = useActionsShown();
+  const keyboard = useApp((s) => s.begun);
   return (
     <Popover
       triggerRef={{ current: at }}
@@ -30,23 +33,24 @@ export function PieceMenu({
         if (!open) onClose();
       }}
       placement="bottom start"
-      className="popover"
+      className="popover menu"
       aria-label="What can be done with the chosen pieces"
     >
       <Menu
         aria-label="Chosen pieces"
-        className="piece-menu"
+        className="menu-items piece-menu"
         disabledKeys={shown.off}
         onAction={(key) => actionBook.run(key as ActionName)}
         autoFocus="first"
       >
         {GROUPS.map((names, i) => (
           <Fragment key={names[0]}>
-            {i > 0 && <Separator />}
+            {i > 0 && <Separator className="rule" />}
             {names.map((name) => (
-              <MenuItem key={name} id={name} className="option" textValue={labelOf(name, shown)}>
+              <MenuItem key={name} id={name} className="menu-item" textValue={labelOf(name, shown)}>
                 <Icon name={name} />
-                {labelOf(name, shown)}
+                <Text slot="label">{labelOf(name, shown)}</Text>
+                {keyboard !== undefined && <Keyboard>{writeKeys(name, keyboard).join(' ')}</Keyboard>}
               </MenuItem>
             ))}
           </Fragment>
