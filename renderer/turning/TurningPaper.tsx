@@ -91,7 +91,7 @@ export function TurningPaper(props: TurningProps) {
 
   const place = { left: lying.x, top: lying.y, width: lying.w, height: lying.h };
   return (
-    <div className="turning" ref={room} aria-hidden="true">
+    <div className="paper-turning" ref={room} aria-hidden="true">
       <div className="where-it-lay" style={place} />
       <canvas ref={behindPage} className="page" style={place} />
       <canvas ref={frontPage} className="page" style={place} />

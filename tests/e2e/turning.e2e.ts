@@ -14,7 +14,7 @@ test('an edge that is carried over turns the sheet; let go early it falls back',
   await bench.take(800, 700);
   await bench.carry(600, 700);
   await bench.drop();
-  await expect(studio.page.locator('.turning')).toHaveCount(0);
+  await expect(studio.page.locator('.paper-turning')).toHaveCount(0);
   await expect(side(1)).toBeVisible();
 
   await bench.take(800, 700);
@@ -23,7 +23,7 @@ test('an edge that is carried over turns the sheet; let go early it falls back',
   await expect(side(2)).toBeVisible();
 
   // On side 2 a piece goes the way the hand goes; side 1 is where it is counted.
-  await expect(studio.page.locator('.turning')).toHaveCount(0);
+  await expect(studio.page.locator('.paper-turning')).toHaveCount(0);
   await bench.take(600, 900);
   await studio.page.keyboard.down('Alt');
   await bench.carry(590, 900);
