@@ -11,6 +11,8 @@ export interface ArtDocuments {
   readonly page: (art: ArtHandle, number: number) => Promise<PDFPageProxy>;
   /** Forgets what was read of a file, because it has changed. */
   readonly forget: (art: ArtHandle) => void;
+  /** Closes all files but these. */
+  readonly keepOnly: (arts: ReadonlySet<ArtHandle>) => void;
   /** Closes everything and ends the worker; the next page that is asked for starts it again. */
   readonly close: () => void;
 }
@@ -52,6 +54,9 @@ export function openArtDocuments(): ArtDocuments {
       return Promise.race([document.getPage(number), failed]);
     },
     forget,
+    keepOnly: (arts) => {
+      for (const art of [...open.keys()]) if (!arts.has(art)) forget(art);
+    },
     close,
   };
 }

@@ -16,7 +16,7 @@ export interface SeenFace extends Pick<Sight, 'seen' | 'scale'> {
 }
 
 export interface ArtPictures {
-  /** Says what is on the screen now; pictures of anything else are freed. */
+  /** Says what is on the screen now; pictures of anything else are freed, and files of other art are closed. */
   readonly show: (faces: readonly SeenFace[]) => void;
   /** What there is of a face, the whole before the detail; nothing until it is drawn. */
   readonly of: (face: FaceArt) => readonly Picture[];
@@ -115,6 +115,7 @@ export function openArtPictures(reading: ArtReading): ArtPictures {
   return {
     show: (seenFaces) => {
       faces = new Map(seenFaces.map(({ face }) => [keyOf(face), face]));
+      if (faces.size > 0) reading.keepOnly(new Set([...faces.values()].map((face) => face.art)));
       wishes = planPictures(
         seenFaces.map(({ face, seen, scale }) => ({
           key: keyOf(face),

@@ -16,6 +16,8 @@ export interface ArtReading {
   readonly page: (art: ArtHandle, number: number) => Promise<Result<ReadPage>>;
   /** Forgets what was read of a file, because it has changed. */
   readonly forget: (art: ArtHandle) => void;
+  /** Closes all files but these. */
+  readonly keepOnly: (arts: ReadonlySet<ArtHandle>) => void;
   readonly close: () => void;
 }
 
@@ -40,6 +42,10 @@ export function openArtReading(look: (art: ArtHandle) => Promise<Result<Art>>): 
     forget: (art) => {
       documents.forget(art);
       looked.delete(art);
+    },
+    keepOnly: (arts) => {
+      documents.keepOnly(arts);
+      for (const art of [...looked.keys()]) if (!arts.has(art)) looked.delete(art);
     },
     close: () => {
       documents.close();

@@ -1,5 +1,6 @@
-// The art of this window: read and drawn once for all stages that show it.
+// The art of this window: read and drawn once for all stages that show it, and closed with the job.
 import { host } from '../hostClient/host.ts';
+import { app } from '../state/store.ts';
 import { openArtPictures } from './artPictures.ts';
 import { openArtReading } from './artReading.ts';
 
@@ -8,3 +9,7 @@ export const artReading = openArtReading((art) => host.art.look({ art }));
 export const artPictures = openArtPictures(artReading);
 
 host.on('art', ({ art }) => artPictures.forget(art));
+
+app.subscribe((now, before) => {
+  if (now.history === undefined && before.history !== undefined) artPictures.close();
+});
