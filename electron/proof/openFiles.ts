@@ -6,7 +6,7 @@ import type { Sight } from '../../shared/proof/sight.ts';
 import type { OpenDocument, OpenPage, Renderer } from './renderer.ts';
 
 /** The page of a side, and the number of pages of its file. */
-export interface OpenSide extends OpenPage {
+interface OpenSide extends OpenPage {
   readonly pages: number;
 }
 

@@ -21,7 +21,7 @@ export interface WrittenSide {
 }
 
 /** The written pages of the sides; one file may hold both, and one page may serve both. */
-export interface WrittenSides {
+interface WrittenSides {
   readonly side1: WrittenSide;
   readonly side2?: WrittenSide;
 }

@@ -19,7 +19,7 @@ export interface OpenDocument {
 }
 
 /** Why a document did not open. */
-export type Unopened = 'locked' | 'damaged';
+type Unopened = 'locked' | 'damaged';
 
 /** The renderer broke on a file that it took for a PDF. It must not be used after that. */
 export class RendererBroke extends Error {}

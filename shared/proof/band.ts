@@ -34,6 +34,29 @@ export function equalIn(a: Picture, b: Picture, area: Area): boolean {
   return true;
 }
 
+/** Of the pixels at edges, the share that may differ in a picture that was not moved. */
+const STRAY_SHARE = 0.1;
+
+/**
+ * Whether the two pictures are the same but for a few pixels, such as a letter that a renderer sets one pixel off. Any
+ * shift that can be seen would change most of the pixels at edges.
+ */
+export function unmovedIn(a: Picture, b: Picture, area: Area): boolean {
+  let [edges, strays] = [0, 0];
+  const row = a.width * 3;
+  for (let y = area.top; y < area.bottom; y++) {
+    const end = y * row + area.right * 3;
+    for (let i = y * row + area.left * 3; i < end; i++) {
+      const here = b.pixels[i] ?? 0;
+      if (Math.abs((a.pixels[i] ?? 0) - here) > ROUNDING) strays++;
+      const next = Math.abs((b.pixels[i + 3] ?? here) - here);
+      const below = Math.abs((b.pixels[i + row] ?? here) - here);
+      if (next > ROUNDING || below > ROUNDING) edges++;
+    }
+  }
+  return strays <= edges * STRAY_SHARE;
+}
+
 /**
  * How many pixels of the area show something in one picture that the other does not show there or right beside;
  * counting ends at `enough`.

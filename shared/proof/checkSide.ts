@@ -5,7 +5,7 @@ import { showSize } from '../units/show.ts';
 import type { SheetFinding, SideNumber } from './finding.ts';
 
 /** What the renderer says of a written page, in pt. */
-export interface WrittenPage {
+interface WrittenPage {
   /** The whole page: its media box. */
   readonly page: Size;
   /** What is shown of it: its crop box. */

@@ -45,7 +45,7 @@ export function identify(found: Found, expected: ArtFace, known: Known): Identit
   // One mistake is often made at every position alike.
   const before = known.mistakes.get(expected);
   if (before !== undefined && equalIn(found.picture, before.picture, area)) return before.identity;
-  const moved = settle(found, expected, IN_PLACE, 'shift');
+  const moved = settle(found, expected, IN_PLACE, 'shift', picture);
   if (moved.agrees) {
     return { is: 'face', ...bend(found, expected, moved), ...UPRIGHT, face: expected };
   }

@@ -8,7 +8,7 @@ import { bleedOf, placingFaults, shiftOf } from './placing.ts';
 import { areaInView, type Found, type Settled } from './settle.ts';
 
 /** What is thought of one face at one position. */
-export interface Verdict {
+interface Verdict {
   readonly faults: readonly Fault[];
   readonly recognised: Recognised | undefined;
   readonly shift: Shift | undefined;

@@ -1,12 +1,11 @@
 // How a recognised face lies: off its place, out of scale, askew, and how far its bleed reaches.
 import type { Edges } from '../geometry/space.ts';
 import { POINTS_PER } from '../units/length.ts';
-import { equalIn, soften } from './band.ts';
 import { EDGES } from './edges.ts';
 import type { Fault, Reach, Shift } from './finding.ts';
 import { type Look, sheetEdge } from './looks.ts';
 import { reachOf } from './reach.ts';
-import { areaOfPrint, type Found, OUT_OF_PLACE, type Settled } from './settle.ts';
+import { type Found, OUT_OF_PLACE, type Settled } from './settle.ts';
 import type { Lens } from './sight.ts';
 
 /** Lengths are measured to this many to the millimetre. */
@@ -52,9 +51,7 @@ export function bleedOf(
   found: Found,
   { picture, placed }: Settled,
 ): { readonly bleed: readonly Reach[]; readonly faults: readonly Fault[] } {
-  const reached = equalIn(found.picture, picture, areaOfPrint(found))
-    ? look.wanted
-    : reachOf([found.picture, found.softened()], [picture, soften(picture)], look.grid, look.wanted);
+  const reached = reachOf(found, picture, look.wanted);
   // A piece that is off its place takes its bleed along: what that costs at an edge is the shift's fault.
   const inward: Edges = { left: placed.e, right: -placed.e, bottom: placed.f, top: -placed.f };
   const bleed: Reach[] = [];

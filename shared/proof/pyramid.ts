@@ -20,7 +20,7 @@ export function pyramidOf(picture: Picture, least: number): readonly Level[] {
 }
 
 /** The picture as the finest level. */
-export function levelOf(picture: Picture): Level {
+function levelOf(picture: Picture): Level {
   return { width: picture.width, height: picture.height, values: Float32Array.from(picture.pixels) };
 }
 

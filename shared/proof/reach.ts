@@ -1,8 +1,9 @@
 // How far the bleed of a printed face really reaches past each edge of the trim.
 import type { Edges } from '../geometry/space.ts';
-import { type Area, countStrangers } from './band.ts';
+import { type Area, countStrangers, soften } from './band.ts';
 import type { Grid } from './grid.ts';
 import type { Picture } from './picture.ts';
+import type { Found } from './settle.ts';
 
 /** So many strange pixels in a row make it a row that does not show the art. */
 const STRANGE_ROW = 3;
@@ -12,27 +13,23 @@ const STRANGE_ROW = 3;
  * the trim outwards as far as `wanted` (pt). Both as they are and softened: a thin line along the edge that two
  * renderings draw differently is no fault, and softening must not blur the end of the bleed.
  */
-export function reachOf(
-  found: readonly [sharp: Picture, soft: Picture],
-  art: readonly [sharp: Picture, soft: Picture],
-  grid: Grid,
-  wanted: Edges,
-): Edges {
+export function reachOf(found: Found, art: Picture, wanted: Edges): Edges {
+  const { grid } = found;
+  let softened: Picture | undefined;
+  const isStrange = (area: Area): boolean => {
+    if (countStrangers(found.picture, art, area, STRANGE_ROW) < STRANGE_ROW) return false;
+    softened ??= soften(art);
+    return countStrangers(found.softened(), softened, area, STRANGE_ROW) >= STRANGE_ROW;
+  };
   const along = (edge: keyof Edges): number => {
     const scale = edge === 'left' || edge === 'right' ? grid.across : grid.up;
     const rows = Math.floor(wanted[edge] * scale + 1e-6);
     for (let row = 0; row < rows; row++) {
-      const area = rowOutside(grid, edge, row);
-      if ([0, 1].every((i) => isStrange(found[i], art[i], area))) return row / scale;
+      if (isStrange(rowOutside(grid, edge, row))) return row / scale;
     }
     return wanted[edge];
   };
   return { left: along('left'), right: along('right'), top: along('top'), bottom: along('bottom') };
-}
-
-function isStrange(found: Picture | undefined, art: Picture | undefined, area: Area): boolean {
-  if (found === undefined || art === undefined) return false;
-  return countStrangers(found, art, area, STRANGE_ROW) >= STRANGE_ROW;
 }
 
 /** The pixels along one edge, `row` rows outside of the trim. */

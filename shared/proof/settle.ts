@@ -4,7 +4,7 @@ import { intersection } from '../geometry/rect.ts';
 import type { Rect } from '../geometry/space.ts';
 import { applyToRect, chain } from '../geometry/transform.ts';
 import { POINTS_PER } from '../units/length.ts';
-import { type Area, countStrangers, differenceIn, equalIn, likeness, soften } from './band.ts';
+import { type Area, countStrangers, differenceIn, likeness, soften, unmovedIn } from './band.ts';
 import { type Displacement, longest } from './displacement.ts';
 import { type Freedom, fitPicture } from './fit.ts';
 import { type ArtFace, photographFace } from './gallery.ts';
@@ -53,15 +53,26 @@ const STILL = 0.03;
 /** The least share of the trim that must be there to be compared. */
 const LEAST_IN_VIEW = 0.4;
 
-/** Photographs the face where it is supposed to be and moves it until it lies on what was found, as far as it does. */
-export function settle(found: Found, face: ArtFace, supposed: Lens, freedom: Freedom): Settled {
+/**
+ * Photographs the face where it is supposed to be and moves it until it lies on what was found, as far as it does.
+ * `first` is the first of these photographs where there is one already.
+ */
+export function settle(
+  found: Found,
+  face: ArtFace,
+  supposed: Lens,
+  freedom: Freedom,
+  first?: Picture,
+): Settled {
   let placed = supposed;
+  let picture = first ?? photographFace(face, placed, found.grid, found.lie);
   let agrees = false;
   for (let round = 1; ; round++) {
-    const picture = photographFace(face, placed, found.grid, found.lie);
     const area = areaInView(found, placed);
     if (!enoughInView(found.grid, area)) return { placed, picture, area, agrees: false };
-    if (equalIn(found.picture, picture, area)) return { placed, picture, area, agrees: true };
+    if (unmovedIn(found.picture, picture, area)) {
+      return { placed, picture, area, agrees: agree(found, picture, area) };
+    }
     // A renderer may draw a pattern so unevenly that it agrees where it is but not quite where it fits best.
     agrees ||= agree(found, picture, area);
     const settled: Settled = { placed, picture, area, agrees };
@@ -75,6 +86,7 @@ export function settle(found: Found, face: ArtFace, supposed: Lens, freedom: Fre
       return settled;
     }
     placed = chain(placed, lensOf(displacement, found.grid));
+    picture = photographFace(face, placed, found.grid, found.lie);
   }
 }
 
@@ -84,6 +96,7 @@ export function settle(found: Found, face: ArtFace, supposed: Lens, freedom: Fre
  */
 export function bend(found: Found, face: ArtFace, settled: Settled): Settled {
   const { picture, area, placed } = settled;
+  if (unmovedIn(found.picture, picture, area)) return settled;
   const { displacement, told } = fitPicture(found.picture, picture, area, 'affine');
   const { grid } = found;
   const atEdges = longest({ ...displacement, dx: 0, dy: 0 }, grid.width / 2, grid.height / 2);
@@ -93,9 +106,13 @@ export function bend(found: Found, face: ArtFace, settled: Settled): Settled {
   return bent.agrees && differenceIn(found.picture, bent.picture, area) < before / 2 ? bent : settled;
 }
 
-/** Whether what was found agrees with a picture of the art, edges that wander by a pixel forgiven. */
+/**
+ * Whether what was found agrees with a picture of the art, edges that wander by a pixel forgiven: as they are, or else
+ * softened, which lets thin lines meet halfway.
+ */
 function agree(found: Found, picture: Picture, area: Area): boolean {
-  return countStrangers(found.softened(), soften(picture), area, FEWEST_STRANGERS) < FEWEST_STRANGERS;
+  const few = (a: Picture, b: Picture) => countStrangers(a, b, area, FEWEST_STRANGERS) < FEWEST_STRANGERS;
+  return few(found.picture, picture) || few(found.softened(), soften(picture));
 }
 
 /** The pixels of the trim that show art when it is printed at `placed`, without the outermost. */
@@ -109,17 +126,6 @@ export function areaInView(found: Found, placed: Lens): Area {
     top: Math.ceil(seen.y - 1e-6) + 1,
     right: Math.floor(seen.x + seen.w + 1e-6) - 1,
     bottom: Math.floor(seen.y + seen.h + 1e-6) - 1,
-  };
-}
-
-/** The pixels of the trim and of as much bleed as has to be seen. */
-export function areaOfPrint({ grid, printed }: Found): Area {
-  const { x, y, w, h } = applyToRect(lensOverPiece(grid), printed);
-  return {
-    left: Math.ceil(x - 1e-6),
-    top: Math.ceil(y - 1e-6),
-    right: Math.floor(x + w + 1e-6),
-    bottom: Math.floor(y + h + 1e-6),
   };
 }
 

@@ -2,11 +2,13 @@ import { describe, expect, it } from 'vitest';
 import {
   type Area,
   countStrangers,
+  differenceIn,
   equalIn,
   isBlank,
   isFlat,
   likeness,
   soften,
+  unmovedIn,
   wholeOf,
 } from '../../../shared/proof/band.ts';
 import type { Picture } from '../../../shared/proof/picture.ts';
@@ -58,6 +60,19 @@ describe('Two pictures', () => {
     expect(equalIn(white, dotAt(15, 15), inside)).toBe(false);
   });
 
+  it('differ by the sum of the squares of what lies between them', () => {
+    expect(differenceIn(white, white, inside)).toBe(0);
+    expect(differenceIn(dotAt(4, 15, 245), white, inside)).toBe(300);
+    expect(differenceIn(dotAt(3, 15, 245), white, inside)).toBe(0);
+    expect(
+      differenceIn(
+        white,
+        grey(20, () => 254),
+        inside,
+      ),
+    ).toBe(432);
+  });
+
   it('are as alike as they vary together', () => {
     const shade = grey(20, (x) => 10 * x);
     expect(likeness(shade, shade, inside)).toBeCloseTo(1, 10);
@@ -83,6 +98,33 @@ describe('Two pictures', () => {
       ),
     ).toBeCloseTo(0, 10);
     expect(likeness(shade, white, inside)).toBe(0);
+    // Colours that differ as a whole are no likeness: two plain cards of one colour have nothing in common.
+    const blue = { ...white, pixels: white.pixels.map((_, i) => (i % 3 === 2 ? 200 : 40)) };
+    expect(likeness(blue, blue, inside)).toBe(0);
+  });
+});
+
+describe('A picture that was not moved', () => {
+  const bars = (from: number) => grey(20, (x) => (x >= from && x % 4 < 2 ? 0 : 255));
+
+  it('may have a few strays among many edges', () => {
+    const struck = (count: number) =>
+      grey(20, (x, y) => (y === 8 && x >= 8 && x < 8 + count ? 128 : x % 4 < 2 ? 0 : 255));
+    expect(unmovedIn(bars(0), bars(0), inside)).toBe(true);
+    // There are 72 edges, six in each of twelve rows.
+    expect(unmovedIn(struck(7), bars(0), inside)).toBe(true);
+    expect(unmovedIn(struck(8), bars(0), inside)).toBe(false);
+  });
+
+  it('differs at hardly any edge, where a moved one differs at all of them', () => {
+    const moved = grey(20, (x) => (x % 4 < 2 ? 30 : 255));
+    expect(unmovedIn(moved, bars(0), inside)).toBe(false);
+  });
+
+  it('of one colour may not differ at all', () => {
+    expect(unmovedIn(white, white, inside)).toBe(true);
+    expect(unmovedIn(dotAt(8, 8), white, inside)).toBe(false);
+    expect(unmovedIn(dotAt(3, 8), white, inside)).toBe(true);
   });
 });
 

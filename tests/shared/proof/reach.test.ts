@@ -7,6 +7,7 @@ import { reachOf } from '../../../shared/proof/reach.ts';
 /** Ten pixels to the pt: a trim of 8 x 5 pt, a bleed of 3 pt, a margin of 32 pixels. */
 const GRID = gridFor({ w: 8, h: 5 }, 3, 720);
 const [WIDTH, HEIGHT] = [80 + 2 * GRID.margin, 50 + 2 * GRID.margin];
+const HELD = { grid: GRID, lie: 0, printed: { x: -7, y: -5.5, w: 14, h: 11 } } as const;
 const ALL = { left: 3, right: 3, top: 3, bottom: 3 };
 
 /** A picture whose pixel is coloured where the formula says so, else white; x and y count from the trim's upper left. */
@@ -19,7 +20,7 @@ function picture(colour: number, where: (x: number, y: number) => boolean): Pict
 }
 
 const reach = (found: Picture, art: Picture, wanted = ALL) =>
-  reachOf([found, soften(found)], [art, soften(art)], GRID, wanted);
+  reachOf({ ...HELD, picture: found, softened: () => soften(found) }, art, wanted);
 
 const everywhere = picture(90, () => true);
 
