@@ -44,7 +44,7 @@ export function FolderList({ listing, many, marked, onMark, onFolder, onFile }: 
         selectedKeys={marked.map((f) => f.file)}
         onSelectionChange={mark}
         onAction={(key) => open(String(key))}
-        renderEmptyState={() => <p className="soft listing-empty">Nothing to choose in here.</p>}
+        renderEmptyState={() => <p className="soft listing-empty">There is nothing of this kind in here.</p>}
       >
         {folders.map((f) => (
           <ListBoxItem key={f.folder} id={f.folder} textValue={f.name} className="listed">

@@ -10,7 +10,7 @@ const ON_THE_BENCH: readonly (readonly [string, string])[] = [
   ['Nudge what is chosen', 'Arrows'],
   ['Nudge by ten', 'Shift Arrows'],
   ['The next piece, the one before', 'Page Down, Page Up'],
-  ['Let nothing hold a dragged piece', 'Ctrl while dragging'],
+  ['Let nothing hold a dragged piece', 'Alt while dragging'],
 ];
 
 export function KeysBox({ onClose }: { readonly onClose: () => void }) {

@@ -82,7 +82,7 @@ function Form({ drafting }: { readonly drafting: Drafting }) {
           value={draft.title}
           onChange={(title) => change({ title })}
           wrong={wrongs.title}
-          autoFocus
+          autoFocus={draft.title === ''}
         />
         <Questions drafting={drafting} />
         <Pieces {...part} art={art} />
@@ -90,15 +90,15 @@ function Form({ drafting }: { readonly drafting: Drafting }) {
         <WorkFields {...part} />
       </div>
       <footer className="brief-foot">
-        {fault !== undefined && <FaultNote fault={fault} />}
-        {Object.keys(wrongs).length > 0 && (
-          <p className="brief-wrong" role="alert">
-            {inWords(Object.keys(wrongs).length)}
-          </p>
-        )}
+        <div className="brief-says" role="alert">
+          {fault !== undefined && <FaultNote fault={fault} />}
+          {Object.keys(wrongs).length > 0 && (
+            <p className="brief-wrong">{inWords(Object.keys(wrongs).length)}</p>
+          )}
+        </div>
         <Button onPress={() => void addArt()}>Take in art…</Button>
         <Button onPress={leaveBrief}>Leave it</Button>
-        <Button kind="main" off={busy} onPress={() => void layOut()}>
+        <Button kind="main" off={busy} submits>
           {busy ? 'Laying out…' : 'Lay out'}
         </Button>
       </footer>

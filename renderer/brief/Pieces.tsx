@@ -53,6 +53,9 @@ function emptyPiece(key: string, usual: { readonly bleed: string; readonly safe:
   };
 }
 
+/** Of proposed pieces only the quantity is still to be typed: the first is where one begins. */
+const FIRST = 'pieces[0]';
+
 interface PieceFieldsProps {
   readonly piece: DraftPiece;
   readonly field: string;
@@ -66,7 +69,7 @@ function PieceFields({ piece, field, wrongs, art, change, remove }: PieceFieldsP
   const called = piece.name === '' ? 'piece without a name' : piece.name;
   const wrong = (name: string) => wrongs[`${field}.${name}`];
   return (
-    <section className="piece" aria-label={`Piece: ${called}`}>
+    <section className="brief-piece" aria-label={`Piece: ${called}`}>
       <div className="fields">
         <Field label="Piece" value={piece.name} onChange={(name) => change({ name })} wrong={wrong('name')} />
         <Field
@@ -75,6 +78,7 @@ function PieceFields({ piece, field, wrongs, art, change, remove }: PieceFieldsP
           value={piece.quantity}
           onChange={(quantity) => change({ quantity })}
           wrong={wrong('quantity')}
+          autoFocus={field === FIRST && piece.name !== '' && piece.quantity === ''}
         />
         <Field
           label="Trim, head up"
@@ -136,7 +140,7 @@ function PieceFields({ piece, field, wrongs, art, change, remove }: PieceFieldsP
           ]}
           onChange={(lies) => change({ lies })}
         />
-        <div className="piece-remove">
+        <div className="brief-piece-remove">
           <Button kind="quiet" label={`Take ${called} out of the brief`} onPress={remove}>
             Take out
           </Button>

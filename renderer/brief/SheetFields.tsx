@@ -22,7 +22,7 @@ export function SheetFields({ draft, change, wrongs }: PartProps) {
         {SHEET_EDGES.map(({ edge, label }) => (
           <Field
             key={edge}
-            label={`Unprintable, ${label}`}
+            label={label}
             size="few"
             value={unprintable[edge]}
             onChange={(typed) => change({ unprintable: { ...unprintable, [edge]: typed } })}

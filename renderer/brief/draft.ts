@@ -134,8 +134,11 @@ function draftFaceOf(face: Face): DraftFace {
   return { art: artOf(face), page, rotate, ...(trimAt === undefined ? {} : { trimAt: sizeTyped(trimAt) }) };
 }
 
-function sizeTyped([w, h]: readonly [Length, Length]): string {
-  return `${w.typed} x ${h.typed}`;
+/** A size as a person types it, the unit once where it serves both. */
+export function sizeTyped([w, h]: readonly [Length, Length]): string {
+  const unit = ` ${w.unit}`;
+  const once = w.unit === h.unit && w.typed.endsWith(unit) && h.typed.endsWith(unit);
+  return `${once ? w.typed.slice(0, -unit.length) : w.typed} x ${h.typed}`;
 }
 
 /** The draft as it would be written as a brief; what is left empty is left out. */

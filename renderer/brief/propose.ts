@@ -2,7 +2,7 @@
 import type { ArtHandle } from '../../shared/contract/handles.ts';
 import { type ProposedPiece, proposePieces, type Question } from '../../shared/intake/proposePieces.ts';
 import type { Drafting } from '../state/draftState.ts';
-import { type Draft, type DraftFace, type DraftPiece, USUAL } from './draft.ts';
+import { type Draft, type DraftFace, type DraftPiece, sizeTyped, USUAL } from './draft.ts';
 
 /** What the art that pieces are proposed from leaves open. */
 export function questionsOf({ proposedFrom, draft, answers }: Drafting): readonly Question[] {
@@ -42,7 +42,7 @@ function draftPiece(piece: ProposedPiece, draft: Draft): DraftPiece {
   return {
     key,
     name: piece.name,
-    trim: `${piece.trim[0].typed} x ${piece.trim[1].typed}`,
+    trim: sizeTyped(piece.trim),
     bleed: piece.bleed.typed,
     safe: before?.safe ?? USUAL[draft.units].safe,
     turned: before?.turned ?? 'head-to-head',

@@ -2,8 +2,8 @@
 import type { SheetEdge } from '../../shared/geometry/sheet.ts';
 
 export const SHEET_EDGES: readonly { readonly edge: SheetEdge; readonly label: string }[] = [
-  { edge: 'lead', label: 'lead' },
-  { edge: 'tail', label: 'tail' },
-  { edge: 'left', label: 'left' },
-  { edge: 'right', label: 'right' },
+  { edge: 'lead', label: 'Unprintable lead' },
+  { edge: 'tail', label: 'Unprintable tail' },
+  { edge: 'left', label: 'Unprintable left' },
+  { edge: 'right', label: 'Unprintable right' },
 ];

@@ -5,21 +5,32 @@ import './controls.css';
 
 export interface ButtonProps {
   readonly children: ReactNode;
-  readonly onPress: () => void;
+  readonly onPress?: () => void;
   /** `main`: what one comes for, once on a stage. `quiet`: without a frame, beside other things. */
   readonly kind?: 'main' | 'plain' | 'quiet';
   /** What it does, where its words do not say so by themselves. */
   readonly label?: string | undefined;
   readonly off?: boolean | undefined;
   readonly autoFocus?: boolean | undefined;
+  /** It sends off the form that it stands in, as Enter in a field does. */
+  readonly submits?: boolean | undefined;
 }
 
-export function Button({ children, onPress, kind = 'plain', label, off = false, autoFocus }: ButtonProps) {
+export function Button({
+  children,
+  onPress,
+  kind = 'plain',
+  label,
+  off = false,
+  autoFocus,
+  submits,
+}: ButtonProps) {
   return (
     <AriaButton
       className={`button ${kind}`}
-      onPress={onPress}
       isDisabled={off}
+      type={submits === true ? 'submit' : 'button'}
+      {...(onPress === undefined ? {} : { onPress })}
       {...(label === undefined ? {} : { 'aria-label': label })}
       {...(autoFocus === undefined ? {} : { autoFocus })}
     >

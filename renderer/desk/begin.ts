@@ -25,5 +25,8 @@ function hear(): void {
   host.on('closing', async () => {
     if (await closeJob()) await host.app.close();
   });
-  host.on('host-gone', () => app.getState().openBox({ is: 'host-gone' }));
+  host.on('host-gone', () => {
+    const { boxes, openBox } = app.getState();
+    if (boxes.every((b) => b.is !== 'host-gone')) openBox({ is: 'host-gone' });
+  });
 }

@@ -1,32 +1,46 @@
 // Keeping the job for after a crash, and telling the shell what the window shows: both follow every change by themselves.
+import type { Job } from '../../shared/job/job.ts';
 import { actionBook } from '../actions/actionBook.ts';
 import { host } from '../hostClient/host.ts';
 import { isUnsaved } from '../state/deskState.ts';
 import { app } from '../state/store.ts';
 
-/** So long after a change the job is kept, in ms: not at every step of a fast row of edits. */
-const KEPT_AFTER = 250;
-
-/** Keeps every changed job with the host. */
+/** Keeps every changed job with the host: at once, and while one is being kept the newest waits for its turn. */
 export function keepJobs(): void {
-  let waiting: ReturnType<typeof setTimeout> | undefined;
+  let isKeeping = false;
+  const keepNewest = async () => {
+    if (isKeeping) return;
+    isKeeping = true;
+    try {
+      for (let kept: Job | undefined; ; ) {
+        const job = unsavedJob();
+        if (job === undefined || job === kept) return;
+        await keep(job);
+        kept = job;
+      }
+    } finally {
+      isKeeping = false;
+    }
+  };
   app.subscribe((now, before) => {
-    const job = now.history?.present;
-    if (job === before.history?.present) return;
-    clearTimeout(waiting);
-    if (job === undefined || !isUnsaved(now)) return;
-    waiting = setTimeout(keep, KEPT_AFTER);
+    if (now.history?.present !== before.history?.present) void keepNewest();
   });
 }
 
-async function keep(): Promise<void> {
-  const { history, file, report } = app.getState();
-  if (history === undefined || !isUnsaved(app.getState())) return;
-  const kept = await host.job.keep({
-    job: history.present,
-    ...(file === undefined ? {} : { file: file.file }),
-  });
-  if (!kept.ok) report(kept.fault);
+function unsavedJob(): Job | undefined {
+  const state = app.getState();
+  return isUnsaved(state) ? state.history?.present : undefined;
+}
+
+async function keep(job: Job): Promise<void> {
+  const { file, report, openBox } = app.getState();
+  try {
+    const kept = await host.job.keep({ job, ...(file === undefined ? {} : { file: file.file }) });
+    if (!kept.ok) report(kept.fault);
+  } catch {
+    // A host that does not answer has ended; what it has kept before is offered by the next.
+    if (app.getState().boxes.every((b) => b.is !== 'host-gone')) openBox({ is: 'host-gone' });
+  }
 }
 
 /** Tells the shell the title and which actions can be done, whenever that changes. */
