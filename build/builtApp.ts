@@ -11,7 +11,7 @@ import { windowBuild } from './window.ts';
 const house = join(import.meta.dirname, '..');
 const dist = join(house, 'dist');
 
-/** So many builds of earlier sources are kept, for programs that still run from them. */
+/** So many builds of earlier sources are kept of each kind, for programs that still run from them. */
 const KEPT = 4;
 
 /** Builds the app into a folder: the window into `renderer/`, its host into `host/`, and what it is called. */
@@ -23,14 +23,26 @@ export async function buildApp(folder: string): Promise<void> {
 }
 
 /** The folder with the app built from the sources as they are now. `onBuild` is told when it has to be built first. */
-export async function builtApp(onBuild: () => void): Promise<string> {
-  const folder = join(dist, `app-${stampOf(house)}`);
-  if (!existsSync(folder)) {
+export function builtApp(onBuild: () => void): Promise<string> {
+  return built('app', async (folder) => {
     onBuild();
-    const unfinished = join(dist, `unfinished-${process.pid}`);
-    await mkdir(dist, { recursive: true });
+    await buildApp(folder);
+  });
+}
+
+/** The same without the window: only `host/`. */
+export function builtHost(): Promise<string> {
+  return built('host', (folder) => buildHost(join(folder, 'host')));
+}
+
+/** The build of a kind from the sources as they are now. */
+async function built(kind: 'app' | 'host', build: (folder: string) => Promise<void>): Promise<string> {
+  const folder = join(dist, `${kind}-${stampOf(house)}`);
+  if (!existsSync(folder)) {
+    const unfinished = join(dist, `unfinished-${kind}-${process.pid}`);
+    await mkdir(unfinished, { recursive: true });
     try {
-      await buildApp(unfinished);
+      await build(unfinished);
       // Another may have built the same meanwhile; its build is as good.
       await rename(unfinished, folder).catch(() => undefined);
     } finally {
@@ -39,12 +51,12 @@ export async function builtApp(onBuild: () => void): Promise<string> {
   }
   const now = new Date();
   await utimes(folder, now, now);
-  await forgetOld();
+  await forgetOld(kind);
   return folder;
 }
 
-async function forgetOld(): Promise<void> {
-  const names = (await readdir(dist)).filter((name) => name.startsWith('app-'));
+async function forgetOld(kind: string): Promise<void> {
+  const names = (await readdir(dist)).filter((name) => name.startsWith(`${kind}-`));
   const aged = await Promise.all(
     names.map(async (name) => ({ name, at: (await stat(join(dist, name))).mtimeMs })),
   );

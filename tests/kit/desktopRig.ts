@@ -1,18 +1,18 @@
 // The desktop shell as it is built, started on the stand-in, with a person's folder of its own.
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { buildHost } from '../../build/host.ts';
+import { builtHost } from '../../build/builtApp.ts';
 import type { Host } from '../../shared/contract/host.ts';
 import { StandIn } from './electronStandIn/standIn.ts';
 import type { Window } from './electronStandIn/window.ts';
 
-/** Builds the host beside a page of nothing; gives the folder and a way to be rid of it. */
+/** The built host beside a page of nothing; gives the folder and a way to be rid of it. */
 export async function buildDesktop(): Promise<{ readonly app: string; drop(): void }> {
   const app = mkdtempSync(join(tmpdir(), 'turnlay-built-'));
   mkdirSync(join(app, 'renderer'));
   writeFileSync(join(app, 'renderer', 'index.html'), '<!doctype html>');
-  await buildHost(join(app, 'host'));
+  cpSync(join(await builtHost(), 'host'), join(app, 'host'), { recursive: true });
   return { app, drop: () => rmSync(app, { recursive: true, force: true }) };
 }
 
