@@ -25,7 +25,7 @@ export function fitTogether(
     return w * h;
   });
   if (total(areas, copies) > room.w * room.h) return 'cannot';
-  const inBlocks = layInKindBlocks(sizes, copies, room);
+  const inBlocks = layInKindBlocks(sizes, copies, room, 1) ?? layInKindBlocks(sizes, copies, room, 2);
   if (inBlocks !== undefined) return { layOut: () => inBlocks };
 
   // All copies are laid when the layout is worth as much as they are; a cell is worth what it covers.

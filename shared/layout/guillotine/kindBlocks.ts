@@ -1,4 +1,4 @@
-// Every size in one plain grid of its own, the grids parted by edge-to-edge cuts: the easiest sheet to cut and to sort.
+// Every size in a plain grid of its own, or in two, the grids parted by edge-to-edge cuts: easy to cut and to sort.
 import type { Size } from '../../geometry/space.ts';
 import { blockOf, type CutTree } from './cutTree.ts';
 import { gridsFor } from './grid.ts';
@@ -14,9 +14,9 @@ interface Shape extends Size {
 }
 
 /**
- * A layout of so many copies of each size with each size in one grid, or `undefined` where there is none. It tries every
- * grid and every parting of the sizes; of all that fit the room (ticks) it takes the one with the smallest outline. A
- * cell's kind is the place of its size in the list.
+ * A layout of so many copies of each size with each size in one grid, or in two next to each other, or `undefined` where
+ * there is none. It tries every grid and every parting of the sizes; of all that fit the room (ticks) it takes the one
+ * with the smallest outline. A cell's kind is the place of its size in the list.
  *
  * @source L. Stockmeyer, Information and Control 57 (1983) 91-101: shapes of slicing floor plans (from memory).
  */
@@ -24,6 +24,7 @@ export function layInKindBlocks(
   sizes: readonly SizeOnSheet[],
   copies: readonly number[],
   room: Size,
+  gridsEach: 1 | 2,
 ): CutTree | undefined {
   if (sizes.length > MOST_SIZES) return undefined;
   // Sets of sizes as the bits of a number, each with its shapes; larger sets after the sets they are made of.
@@ -32,16 +33,24 @@ export function layInKindBlocks(
   for (let set = 1; set <= every; set++) {
     const alone = Math.log2(set);
     const found = Number.isInteger(alone)
-      ? gridShapes(alone)
+      ? shapesAlone(alone)
       : partings(set).flatMap(([a, b]) => joined(a, b));
     shapes[set] = withoutLarger(found);
   }
   const smallest = shapes[every]?.toSorted((a, b) => a.w * a.h - b.w * b.h)[0];
   return smallest?.tree();
 
-  function gridShapes(kind: number): Shape[] {
-    const { cell, ways } = sizes[kind] as SizeOnSheet;
+  function shapesAlone(kind: number): Shape[] {
     const count = copies[kind] as number;
+    const shapes = gridShapes(kind, count);
+    for (let few = 1; gridsEach === 2 && few <= count / 2; few++) {
+      shapes.push(...joined(gridShapes(kind, few), gridShapes(kind, count - few)));
+    }
+    return shapes;
+  }
+
+  function gridShapes(kind: number, count: number): Shape[] {
+    const { cell, ways } = sizes[kind] as SizeOnSheet;
     return ways.flatMap((way) =>
       gridsFor(count, way, room).map((grid) => ({
         w: grid.across * way.w,

@@ -220,7 +220,7 @@ describe('several sizes', () => {
   const sizes = sizesOf([kind(5, 7), kind(4, 3), kind(9, 9)], offeredRegion(region));
 
   it('lie in one grid each where they can, in the smallest outline', () => {
-    const tree = layInKindBlocks(sizes, [4, 6, 1], offeredRegion(region));
+    const tree = layInKindBlocks(sizes, [4, 6, 1], offeredRegion(region), 1);
     if (tree === undefined) throw new Error('It fits');
     const cells = cellsOf(tree);
     expect([0, 1, 2].map((k) => cells.filter((c) => c.kind === k).length)).toEqual([4, 6, 1]);
@@ -230,15 +230,29 @@ describe('several sizes', () => {
 
   it('take the smallest outline, and of two alike the narrower', () => {
     const two = sizesOf([kind(5, 7), kind(6, 10)], offeredRegion(region));
-    const tree = layInKindBlocks(two, [4, 1], offeredRegion(region));
+    const tree = layInKindBlocks(two, [4, 1], offeredRegion(region), 1);
     expect(tree && sizeOf(tree)).toEqual({ w: 10, h: 20 });
   });
 
   it('do not lie in one grid each where the grids leave no room', () => {
     // Eleven of 5 x 7 want a grid of twelve, and neither lie has places for more than ten.
-    expect(layInKindBlocks(sizes.slice(0, 1), [11], offeredRegion(region))).toBeUndefined();
-    expect(layInKindBlocks(Array(8).fill(sizes[1]), Array(8).fill(1), offeredRegion(region))).toBeUndefined();
-    expect(layInKindBlocks(Array(7).fill(sizes[1]), Array(7).fill(1), offeredRegion(region))).toBeDefined();
+    expect(layInKindBlocks(sizes.slice(0, 1), [11], offeredRegion(region), 1)).toBeUndefined();
+    expect(
+      layInKindBlocks(Array(8).fill(sizes[1]), Array(8).fill(1), offeredRegion(region), 1),
+    ).toBeUndefined();
+    expect(
+      layInKindBlocks(Array(7).fill(sizes[1]), Array(7).fill(1), offeredRegion(region), 1),
+    ).toBeDefined();
+  });
+
+  it('lie in two grids each where one leaves no room', () => {
+    // Seven of 2 x 3 in 6 x 7: three upright above two rows of two on their side.
+    const tags = sizesOf([kind(2, 3)], room(6, 7));
+    expect(layInKindBlocks(tags, [7], room(6, 7), 1)).toBeUndefined();
+    const tree = layInKindBlocks(tags, [7], room(6, 7), 2);
+    expect(tree && cellsOf(tree)).toHaveLength(7);
+    expect(tree && isCuttable(cellsOf(tree))).toBe(true);
+    expect(layInKindBlocks(tags, [2], room(2, 6), 2)).toMatchObject({ is: 'block', across: 1, up: 2 });
   });
 
   it('fit together in any way that can be cut, or surely do not', () => {
