@@ -5,6 +5,7 @@ import { addArt } from '../desk/addArt.ts';
 import { checkArt } from '../desk/artCheck.ts';
 import { closeJob, openBrief, openJob, revertJob } from '../desk/opening.ts';
 import { saveJob, saveJobAs } from '../desk/saving.ts';
+import { cancelSending, proveJob } from '../desk/sendings.ts';
 import { changeSettings, chooseRipFolder } from '../desk/settings.ts';
 import { isUnsaved } from '../state/deskState.ts';
 import { redoName, undoName } from '../state/history.ts';
@@ -17,6 +18,8 @@ export function FrameActions() {
   const redo = useApp((s) => (s.screen === 'job' ? redoName(s.history) : undefined));
   const unsaved = useApp(isUnsaved);
   const saved = useApp((s) => s.file !== undefined);
+  const sending = useApp((s) => s.sending?.state.at === 'under-way');
+  const hasFolder = useApp((s) => s.settings.ripFolder !== undefined);
   const state = app.getState;
 
   const openBox = (is: 'settings' | 'keys' | 'about') => () => state().openBox({ is });
@@ -31,7 +34,9 @@ export function FrameActions() {
     'revert-job': { run: () => void revertJob(), can: hasJob && unsaved && saved },
     'change-brief': { run: () => void startChangedBrief(), can: hasJob },
     'check-art': { run: () => void checkArt(), can: hasJob },
-    'send-job': stage('run'),
+    'send-job': { run: () => state().goTo('run'), can: hasJob },
+    'stop-sending': { run: () => void cancelSending(), can: sending },
+    'prove-sent': { run: prove, can: hasJob && hasFolder && !sending },
     'choose-rip-folder': { run: () => void chooseRipFolder() },
     'open-settings': { run: openBox('settings') },
     'close-job': { run: () => void closeJob(), can: hasJob },
@@ -48,6 +53,14 @@ export function FrameActions() {
     'show-about': { run: openBox('about') },
   });
   return null;
+}
+
+/** The proof is shown where it was sent from. */
+function prove(): void {
+  const { history, goTo } = app.getState();
+  if (history === undefined) return;
+  goTo('run');
+  void proveJob(history.present);
 }
 
 function switchSurround(): void {

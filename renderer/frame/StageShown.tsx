@@ -8,7 +8,7 @@ import { RunStage } from '../run/RunStage.tsx';
 import { useApp } from '../state/store.ts';
 import type { Stage } from '../state/viewState.ts';
 
-const SHOWN: Readonly<Record<Stage, ComponentType>> = {
+const STAGE: Readonly<Record<Stage, ComponentType>> = {
   art: ArtStage,
   plan: PlanStage,
   bench: Bench,
@@ -17,6 +17,6 @@ const SHOWN: Readonly<Record<Stage, ComponentType>> = {
 };
 
 export function StageShown() {
-  const Shown = SHOWN[useApp((s) => s.stage)];
+  const Shown = STAGE[useApp((s) => s.stage)];
   return <Shown />;
 }
