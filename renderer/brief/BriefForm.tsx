@@ -9,21 +9,15 @@ import { addArt } from '../desk/addArt.ts';
 import type { Drafting } from '../state/draftState.ts';
 import { app, useApp } from '../state/store.ts';
 import type { Draft } from './draft.ts';
-import { layBrief, readDraft, type Wrongs } from './layDraft.ts';
+import { layBrief } from './layDraft.ts';
 import { Pieces } from './Pieces.tsx';
+import type { PartProps, PartProps } from './partProps.ts';
 import { Questions } from './Questions.tsx';
+import { readDraft } from './readDraft.ts';
 import { SheetFields } from './SheetFields.tsx';
 import { leaveBrief } from './startBrief.ts';
 import { WorkFields } from './WorkFields.tsx';
 import './brief.css';
-
-/** What a part of the form is given. */
-export interface PartProps {
-  readonly draft: Draft;
-  readonly change: (changed: Partial<Draft>) => void;
-  /** Empty until it was tried to lay the draft out. */
-  readonly wrongs: Wrongs;
-}
 
 export function BriefForm() {
   const drafting = useApp((s) => s.drafting);

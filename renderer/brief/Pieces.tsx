@@ -4,10 +4,10 @@ import { Button } from '../controls/Button.tsx';
 import { OneOf } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { Note } from '../controls/Note.tsx';
-import type { PartProps } from './BriefForm.tsx';
 import { type DraftPiece, USUAL } from './draft.ts';
 import { FaceFields } from './FaceFields.tsx';
-import type { Wrongs } from './layDraft.ts';
+import type { PartProps } from './partProps.ts';
+import type { Wrongs } from './readDraft.ts';
 
 export function Pieces({ draft, change, wrongs, art }: PartProps & { readonly art: readonly Art[] }) {
   const { pieces, units } = draft;

@@ -3,7 +3,7 @@
 import { OneOf } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { Tick } from '../controls/Tick.tsx';
-import type { PartProps } from './BriefForm.tsx';
+import type { PartProps } from './partProps.ts';
 import { SHEET_EDGES } from './sheetEdges.ts';
 
 export function SheetFields({ draft, change, wrongs }: PartProps) {

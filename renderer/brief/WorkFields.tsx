@@ -3,7 +3,7 @@ import { OneOf } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { Note } from '../controls/Note.tsx';
 import { Tick } from '../controls/Tick.tsx';
-import type { PartProps } from './BriefForm.tsx';
+import type { PartProps } from './partProps.ts';
 
 export function WorkFields({ draft, change, wrongs }: PartProps) {
   const { overs, centring } = draft;
@@ -17,11 +17,11 @@ export function WorkFields({ draft, change, wrongs }: PartProps) {
           label="Work style"
           value={draft.style}
           options={[
-            { value: 'work-and-turn', label: 'work-and-turn: one form, turned side to side' },
-            { value: 'work-and-tumble', label: 'work-and-tumble: one form, turned end to end' },
-            { value: 'work-and-back', label: 'work-and-back: a form for each side' },
-            { value: 'perfecting', label: 'perfecting: the printer turns the sheet' },
-            { value: 'simplex', label: 'simplex: one side only' },
+            { value: 'work-and-turn', label: 'work-and-turn (side to side)' },
+            { value: 'work-and-tumble', label: 'work-and-tumble (end to end)' },
+            { value: 'work-and-back', label: 'work-and-back (two forms)' },
+            { value: 'perfecting', label: 'perfecting (the printer turns)' },
+            { value: 'simplex', label: 'simplex (one side only)' },
           ]}
           onChange={(style) => change({ style })}
         />
@@ -42,7 +42,7 @@ export function WorkFields({ draft, change, wrongs }: PartProps) {
           value={draft.gutter}
           onChange={(gutter) => change({ gutter })}
           wrong={wrongs.gutter}
-          hint="empty: two bleeds"
+          placeholder="two bleeds"
         />
         <OneOf
           label="Across the sheet, pieces stand"
@@ -68,14 +68,14 @@ export function WorkFields({ draft, change, wrongs }: PartProps) {
       <div className="fields">
         <Field
           label="Overs, in a hundred"
-          size="few"
+          size="some"
           value={overs.percent}
           onChange={(percent) => change({ overs: { ...overs, percent } })}
           wrong={wrongs['overs.percent']}
         />
         <Field
           label="Overs, at least"
-          size="few"
+          size="some"
           value={overs.least}
           onChange={(least) => change({ overs: { ...overs, least } })}
           wrong={wrongs['overs.least']}

@@ -1,21 +1,9 @@
 // Laying out what was written: a new job, or an edit of the job that is open.
-import type { Fault, Result } from '../../shared/fault/result.ts';
+import type { Fault } from '../../shared/fault/result.ts';
 import type { Brief } from '../../shared/job/brief.ts';
-import { readBriefFields } from '../../shared/job/readBrief.ts';
 import { show } from '../desk/opening.ts';
 import { host } from '../hostClient/host.ts';
 import { app } from '../state/store.ts';
-import { type Draft, writtenOf } from './draft.ts';
-
-/** What is wrong in each field, by the field's name in a written brief. */
-export type Wrongs = Readonly<Record<string, string>>;
-
-/** The draft as a brief, or what is wrong in its fields. */
-export function readDraft(draft: Draft): Result<Brief, Wrongs> {
-  const read = readBriefFields(writtenOf(draft));
-  if (read.ok) return read;
-  return { ok: false, fault: Object.fromEntries(read.fault.toReversed().map((f) => [f.field, f.says])) };
-}
 
 /** Lays the brief out and shows the job, or says why it cannot be laid out. */
 export async function layBrief(brief: Brief, changes: boolean): Promise<Fault | undefined> {

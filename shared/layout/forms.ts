@@ -70,12 +70,11 @@ function placementsOf<S extends Side>(
   lying: readonly Lying<S>[],
   designs: readonly Design[],
 ): Placement<S>[] {
-  const printed = lying.filter((l) => l.face === 'front' || designNamed(designs, l.piece).hasBack);
-  const areas = bleedAreas(
-    printed.map((l) => ({ trim: l.trim, bleed: designNamed(designs, l.piece).bleed })),
-  );
-  return printed.flatMap((l, i) => {
+  // A place that stays blank keeps its neighbours' bleeds out as any other does.
+  const areas = bleedAreas(lying.map((l) => ({ trim: l.trim, bleed: designNamed(designs, l.piece).bleed })));
+  return lying.flatMap((l, i) => {
     const bleed = areas[i];
-    return bleed === undefined ? [] : [{ ...l, bleed }];
+    const isPrinted = l.face === 'front' || designNamed(designs, l.piece).hasBack;
+    return bleed === undefined || !isPrinted ? [] : [{ ...l, bleed }];
   });
 }

@@ -109,6 +109,23 @@ describe('two forms', () => {
     expect(formsOf(laid, [bare, { ...bare, name: 'Tag' }], work, { w: 792, h: 1224 })).toHaveLength(1);
   });
 
+  it('prints no bleed of a neighbour onto a place that stays blank', () => {
+    const bare = { ...design('head-to-head'), hasBack: false };
+    const trim = { x: 90, y: 90, w: 360, h: 504 };
+    const laid: Position[] = [
+      { piece: 'Menu', face: 'front', trim, head: 0 },
+      { piece: 'Tag', face: 'front', trim: { ...trim, y: 598 }, head: 0 },
+    ];
+    const designs = [bare, { ...design('head-to-head'), name: 'Tag' }];
+    const forms = formsOf(
+      laid,
+      designs,
+      { style: 'work-and-back', turn: 'side-to-side' },
+      { w: 792, h: 1224 },
+    );
+    expect(forms[1]?.placements.map((p) => p.bleed)).toEqual([{ x: 333, y: 596, w: 378, h: 515 }]);
+  });
+
   it('prints one form on one side in simplex', () => {
     const position: Position = {
       piece: 'Menu',

@@ -1,0 +1,43 @@
+import { expect, it } from 'vitest';
+import { draftOf, emptyDraft, sizeTyped, writtenOf } from '../../../renderer/brief/draft.ts';
+import { readDraft } from '../../../renderer/brief/readDraft.ts';
+import { readBrief } from '../../../shared/job/readBrief.ts';
+import { lengthOf } from '../../../shared/units/length.ts';
+import { supperJob } from '../kit/supperJob.ts';
+
+it('a brief that is made a draft and read again is the same brief', () => {
+  const read = readBrief(writtenOf(draftOf(supperJob.brief)));
+  expect(read).toEqual({ ok: true, value: supperJob.brief });
+});
+
+it('a fraction stays as it was typed', () => {
+  const draft = draftOf(supperJob.brief);
+  const [piece] = draft.pieces;
+  if (piece === undefined) throw new Error('The job has a piece');
+  const read = readDraft({ ...draft, pieces: [{ ...piece, bleed: '1/8' }] });
+  expect(read.ok && read.value.pieces[0]?.bleed.typed).toBe('1/8 in');
+});
+
+it('a size says its unit once where one serves both', () => {
+  expect(sizeTyped([lengthOf(5, 'in'), lengthOf(7, 'in')])).toBe('5 x 7 in');
+  expect(sizeTyped([lengthOf(5, 'in'), lengthOf(178, 'mm')])).toBe('5 in x 178 mm');
+});
+
+it('every field that is wrong is told where it stands', () => {
+  const draft = emptyDraft({ units: 'mm', theme: 'light', fileNames: '{job}', marks: true });
+  const piece = { ...draftOf(supperJob.brief).pieces[0], quantity: '', trim: 'large' };
+  const empty = readDraft(draft);
+  expect(empty.ok ? {} : Object.keys(empty.fault)).toEqual(expect.arrayContaining(['title', 'pieces']));
+  const read = readDraft({ ...draft, title: 'Tags', pieces: [piece as (typeof draft.pieces)[number]] });
+  expect(read.ok ? {} : read.fault).toEqual({ 'pieces[0].quantity': 'must be a whole number of at least 1' });
+});
+
+it('a new draft begins as the person has set it', () => {
+  const draft = emptyDraft({ units: 'mm', theme: 'light', fileNames: '{job} {side}', marks: false });
+  expect(draft).toMatchObject({
+    units: 'mm',
+    sheet: '320 x 450 mm',
+    fileNames: '{job} {side}',
+    marks: false,
+  });
+});
