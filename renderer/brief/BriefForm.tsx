@@ -11,7 +11,7 @@ import { app, useApp } from '../state/store.ts';
 import type { Draft } from './draft.ts';
 import { layBrief } from './layDraft.ts';
 import { Pieces } from './Pieces.tsx';
-import type { PartProps, PartProps } from './partProps.ts';
+import type { PartProps } from './partProps.ts';
 import { Questions } from './Questions.tsx';
 import { readDraft } from './readDraft.ts';
 import { SheetFields } from './SheetFields.tsx';
