@@ -57,6 +57,7 @@ export async function closeJob(): Promise<boolean> {
   await host.job.close();
   const { endJob, showScreen } = app.getState();
   endJob();
+  putSendingAway();
   showScreen('start');
   app.setState({ file: undefined, saved: undefined, recents: await host.recents.list() });
   return true;
@@ -70,9 +71,16 @@ export async function show(opened: Result<OpenJob>, stage = app.getState().stage
     return false;
   }
   lay(opened.value);
+  putSendingAway();
   goTo(stage);
   app.setState({ recents: await host.recents.list() });
   return true;
+}
+
+/** What was sent of another job is no longer shown; what is still being sent is seen to its end. */
+function putSendingAway(): void {
+  const { sending, endSending } = app.getState();
+  if (sending?.state.at !== 'under-way') endSending();
 }
 
 function dropFromKept(kept: KeptHandle): void {

@@ -1,22 +1,34 @@
-// What the laid-out sheet comes to: sheets, what each design gets, the margins that register, and what is worth knowing.
+// What the sheet on the bench comes to: sheets, what each design gets, the margins that register, what is worth knowing.
 import { paperError, registerEdges } from '../../shared/geometry/register.ts';
-import { turnOf } from '../../shared/geometry/work.ts';
+import { hasOneForm, turnOf } from '../../shared/geometry/work.ts';
+import type { WorkOffer } from '../../shared/job/compareWorks.ts';
 import { countJob } from '../../shared/job/counts.ts';
-import { layOutBrief } from '../../shared/job/layOutJob.ts';
+import { type Job, sheetOf } from '../../shared/job/job.ts';
+import { registerMargins } from '../../shared/layout/registerMargins.ts';
+import { showLength } from '../../shared/units/show.ts';
+import { Button } from '../controls/Button.tsx';
 import { Note } from '../controls/Note.tsx';
-import { useJob } from '../state/store.ts';
+import { app, useJob } from '../state/store.ts';
 
-export function Outcome() {
+/** `offer`: what a fresh layout in the chosen way would hold; none where there is none. */
+export function Outcome({ offer }: { readonly offer: WorkOffer | undefined }) {
   const job = useJob();
   const count = countJob(job);
-  const turn = turnOf(job.brief.work);
-  const laid = layOutBrief(job.brief);
-  const notices = laid.ok ? laid.value.notices : [];
+  const laid = job.arrangement.length;
   return (
     <section className="plan-panel" aria-label="Sheets">
       <h3>
         {count.sheets} sheets: {count.needed} needed and {count.overs} overs
       </h3>
+      {offer !== undefined && offer.up !== laid && (
+        <div className="plan-differs">
+          <Note tone="ask">
+            {laid === 1 ? 'One piece lies' : `${laid} pieces lie`} on the bench; a fresh layout would hold{' '}
+            {offer.up} and take {offer.count.sheets} sheets.
+          </Note>
+          <Button onPress={() => app.getState().perform({ do: 'lay-out' })}>Lay out the sheet afresh</Button>
+        </div>
+      )}
       <table className="plan-table">
         <thead>
           <tr>
@@ -34,22 +46,43 @@ export function Outcome() {
               <td>{y.perSheet}</td>
               <td>{y.wanted}</td>
               <td>{y.fromNeeded}</td>
-              <td>{y.leftOver}</td>
+              <td>{y.leftOver < 0 ? `${-y.leftOver} missing` : y.leftOver}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      {turn !== undefined && (
-        <Note tone="know">
-          The {registerEdges(turn).join(' and ')} margins register the second pass.{' '}
-          {paperError(turn, job.brief.sheet.hold).words}
-        </Note>
-      )}
-      {notices.map((notice) => (
+      <Register job={job} />
+      {offer?.notices.map((notice) => (
         <Note key={notice} tone="know">
           {notice}
         </Note>
       ))}
     </section>
+  );
+}
+
+/** The margins that register the second pass, and what an error in the paper does to it. */
+function Register({ job: { brief, arrangement } }: { readonly job: Job }) {
+  const turn = turnOf(brief.work);
+  if (turn === undefined) {
+    return <Note tone="know">Only one side is printed, so nothing has to meet behind it.</Note>;
+  }
+  const [first, second] = registerEdges(turn);
+  const measured = registerMargins(
+    arrangement.map((p) => p.trim),
+    turn,
+    sheetOf(brief).size,
+  );
+  const margins = measured?.margins.map((m) => showLength(m, brief.units)) ?? [];
+  const unlike = measured !== undefined && !measured.equal && hasOneForm(brief.work);
+  return (
+    <>
+      <Note tone={unlike ? 'bad' : 'know'}>
+        The {first} and {second} margins register the second pass
+        {margins.length === 0 ? '.' : `: ${first} ${margins[0]}, ${second} ${margins[1]}.`}
+        {unlike && ' One form for both passes needs them equal.'}
+      </Note>
+      <Note tone="know">{paperError(turn, brief.sheet.hold).words}</Note>
+    </>
   );
 }

@@ -1,9 +1,14 @@
 // The proof of what was really written: findings in words, and every piece cut out and turned, front beside back.
-import { Note } from '../controls/Note.tsx';
+import { useState } from 'react';
+import type { ProvedPicture } from '../../shared/contract/sending.ts';
+import type { ProofReport } from '../../shared/proof/finding.ts';
+import { SideBySide } from '../controls/Choice.tsx';
+import { Note, Sign } from '../controls/Note.tsx';
 import { useApp } from '../state/store.ts';
 
 export function ProofShown() {
   const state = useApp((s) => s.sending?.state);
+  const [size, setSize] = useState<'small' | 'large'>('small');
   if (state?.at !== 'done') return null;
   const { proof, pictures, notices } = state.sent;
   return (
@@ -25,19 +30,46 @@ export function ProofShown() {
           {said}
         </Note>
       ))}
-      <ul className="run-pictures" aria-label="Front and back of every piece">
-        {pictures.map(({ position, url }) => (
-          <li key={position}>
-            <figure>
-              <img
-                src={url}
-                alt={`Position ${position}: front, and beside it the back as its reader turns it`}
-              />
-              <figcaption>{position}</figcaption>
-            </figure>
-          </li>
-        ))}
-      </ul>
+      {pictures.length > 0 && (
+        <>
+          <SideBySide
+            label="Pictures"
+            value={size}
+            options={[
+              { value: 'small', label: 'Small' },
+              { value: 'large', label: 'Large' },
+            ]}
+            onChange={setSize}
+          />
+          <ul className={`run-pictures ${size}`} aria-label="Front and back of every piece">
+            {pictures.map((picture) => (
+              <Proved key={picture.position} picture={picture} proof={proof} />
+            ))}
+          </ul>
+        </>
+      )}
     </section>
+  );
+}
+
+function Proved({ picture, proof }: { readonly picture: ProvedPicture; readonly proof: ProofReport }) {
+  const { position, url } = picture;
+  const seen = proof.positions.filter((s) => s.position === position);
+  const piece = seen[0]?.piece ?? '';
+  const both = seen.some((s) => s.face === 'back');
+  const wrong = proof.findings.some((f) => 'position' in f && f.position === position);
+  const faces = both ? 'front, and beside it the back as its reader turns it' : 'front';
+  return (
+    <li>
+      <figure className={wrong ? 'wrong' : ''}>
+        <img src={url} loading="lazy" alt={`Position ${position}, ${piece}: ${faces}`} />
+        <figcaption>
+          <Sign tone={wrong ? 'bad' : 'good'} />
+          <span>
+            {position} {piece} <span className="soft">{both ? 'front | back' : 'front'}</span>
+          </span>
+        </figcaption>
+      </figure>
+    </li>
   );
 }

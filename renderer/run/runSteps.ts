@@ -1,0 +1,159 @@
+// Loading, turning and looking: what the hands do for a job, in order.
+
+import type { SentSide } from '../../shared/contract/sending.ts';
+import { edgeOfTurn } from '../../shared/geometry/perfecting.ts';
+import { paperError, registerEdges } from '../../shared/geometry/register.ts';
+import type { Turn } from '../../shared/geometry/turn.ts';
+import { turnOf } from '../../shared/geometry/work.ts';
+import type { Handling } from '../../shared/job/cautions.ts';
+import { countJob } from '../../shared/job/counts.ts';
+import { type Job, sheetOf, trimOf } from '../../shared/job/job.ts';
+import { registerMargins } from '../../shared/layout/registerMargins.ts';
+import { showLength, showSize } from '../../shared/units/show.ts';
+
+/** Steps that belong together, and the cautions that go with them. */
+export interface StepGroup {
+  readonly name: string;
+  readonly steps: readonly string[];
+  readonly cautions: readonly Handling[];
+}
+
+/** Which sides of the sheet a file prints, in words. */
+export function printsInWords(sides: readonly SentSide[], name: string): string {
+  const printed = sides.filter((s) => s.name === name);
+  if (printed.length < 2) return `prints side ${printed[0]?.side ?? 1}`;
+  const pages = new Set(printed.map((s) => s.page));
+  return pages.size === 1
+    ? 'prints both sides from one form: print it once, turn the sheet, print it again'
+    : 'prints both sides: page 1 is side 1, page 2 is side 2';
+}
+
+/**
+ * The steps of this job in groups. `sides`: which page of which file prints each side; empty where it is not known yet.
+ *
+ * @source common practice, no source
+ */
+export function stepsOf(job: Job, sides: readonly SentSide[]): readonly StepGroup[] {
+  const { sheets, overs } = countJob(job);
+  const passes = passesOf(job, sides);
+  const rest = Math.max(0, sheets - 1);
+  return [
+    { name: 'Before printing', steps: [...loadingOf(job, sheets), settingsOf(job)], cautions: ['lift'] },
+    {
+      name: 'One sheet first',
+      steps: [...passes, ...lookingOf(job)],
+      cautions: ['feed'],
+    },
+    {
+      name: 'The rest',
+      steps: [
+        passes.length > 1
+          ? `When that sheet is right, print side 1 of the other ${rest}, let the ink dry, turn the whole pile in the same way, and print side 2.`
+          : `When that sheet is right, print the other ${rest}.`,
+        `Count the spoiled sheets of each pass: ${overs} of the ${sheets} are overs.`,
+        'Trim when the ink is dry.',
+      ],
+      cautions: ['trim'],
+    },
+  ];
+}
+
+function loadingOf(job: Job, sheets: number): readonly string[] {
+  const { brief } = job;
+  const { across } = brief.sheet.hold;
+  const held =
+    across === 'centre' ? 'with the guides close on both sides' : `against the ${across} side guide`;
+  const load = `Load ${sheets} sheets of ${showSize(sheetOf(brief).size, brief.units)}, square and all of one size, ${held}. Which side of the paper is printed first in the tray, the manual of the printer tells.`;
+  if (turnOf(brief.work) === undefined || brief.work.style === 'perfecting') return [load];
+  return [
+    load,
+    `Draw a pencil line down the ${pencilEdge(job)} side of the pile, close to the lead edge. Whoever turns the pile sees by it how it lay.`,
+  ];
+}
+
+/** The edge of the paper, as named on side 1, where the pencil line is drawn. */
+export function pencilEdge(job: Job): 'left' | 'right' {
+  return job.brief.sheet.hold.across === 'right' ? 'right' : 'left';
+}
+
+function settingsOf({ brief }: Job): string {
+  const twoSided =
+    brief.work.style === 'perfecting'
+      ? `two-sided printing on, flipped on the ${edgeOfTurn(brief.work.turn, sheetOf(brief).size)} edge`
+      : 'two-sided printing off';
+  return `At the printer: 100 % size, no fitting to the page, no automatic rotation, no automatic centring, borderless expansion off, ${twoSided}.`;
+}
+
+/** The passes of a sheet and the turn between them. */
+function passesOf(job: Job, sides: readonly SentSide[]): readonly string[] {
+  const { work } = job.brief;
+  const turn = turnOf(work);
+  const first = sides.find((s) => s.side === 1);
+  const second = sides.find((s) => s.side === 2);
+  const of = (side: SentSide | undefined) => (side === undefined ? '' : ` from ${side.name}`);
+  if (turn === undefined) return [`Print one sheet${of(first)}.`];
+  if (work.style === 'perfecting') {
+    return [`Print one sheet${of(first)}: page 1 is side 1, page 2 is side 2. The printer turns it itself.`];
+  }
+  const again = first !== undefined && first.name === second?.name && first.page === second.page;
+  return [
+    `Pass 1: print side 1 on one sheet${of(first)}. Let the ink dry.`,
+    turningOf(job, turn),
+    again
+      ? `Pass 2: print the same file once more on the other side of that sheet.`
+      : `Pass 2: print side 2 on the same sheet${of(second)}.`,
+  ];
+}
+
+function turningOf({ brief }: Job, turn: Turn): string {
+  const { laidTo } = paperError(turn, brief.sheet.hold);
+  const { across } = brief.sheet.hold;
+  if (turn === 'side-to-side') {
+    const guided =
+      laidTo === undefined
+        ? 'The printer centres it as before.'
+        : `The side guide met its ${laidTo[0]} edge; now it meets the ${laidTo[1]} one.`;
+    return `Turn it over like the page of a book. The same edge leads again. ${guided}`;
+  }
+  const guided =
+    across === 'centre'
+      ? 'The printer centres it as before.'
+      : `The side guide meets the ${across} edge again.`;
+  return `Turn it over end to end, lead edge to tail. The tail leads now. ${guided}`;
+}
+
+/** What to look at on the sheet that was printed first. */
+function lookingOf(job: Job): readonly string[] {
+  const { brief, arrangement } = job;
+  const turn = turnOf(brief.work);
+  const [piece] = brief.pieces;
+  const measure =
+    brief.marks && piece !== undefined
+      ? [
+          `Measure the printed ruler, and ${piece.name} from crop mark to crop mark: ${showSize(trimOf(piece), brief.units)}.`,
+        ]
+      : [];
+  if (turn === undefined) return measure;
+  const [one, other] = registerEdges(turn);
+  const margins = registerMargins(
+    arrangement.map((p) => p.trim),
+    turn,
+    sheetOf(brief).size,
+  )?.margins.map((m) => showLength(m, brief.units));
+  const wanted = margins === undefined ? '' : ` (${one} ${margins[0]}, ${other} ${margins[1]} on side 1)`;
+  return [
+    ...measure,
+    `Hold it to the light: every back behind its own front, ${brief.marks ? 'crop marks on each other, ' : ''}the ${one} and ${other} margins as laid${wanted}.`,
+    ...readerTurnsOf(job),
+  ];
+}
+
+/** How a piece in hand is turned to see whether its back stands upright. */
+function readerTurnsOf({ brief }: Job): readonly string[] {
+  const called = (turned: 'head-to-head' | 'head-to-toe') =>
+    brief.pieces.filter((p) => p.back !== undefined && p.turned === turned).map((p) => p.name);
+  const [pages, calendars] = [called('head-to-head'), called('head-to-toe')];
+  const say = (names: readonly string[], how: string) =>
+    names.length === 0 ? [] : [`Turn ${names.join(', ')} ${how}: the back stands upright.`];
+  return [...say(pages, 'over like a page'), ...say(calendars, 'up like a wall calendar')];
+}
