@@ -3,7 +3,7 @@ import { ok, type Result } from '../../shared/fault/result.ts';
 import { countJob } from '../../shared/job/counts.ts';
 import { nameFiles } from '../../shared/job/fileNames.ts';
 import { designsOf, type Job, sheetOf } from '../../shared/job/job.ts';
-import { formsOf } from '../../shared/layout/forms.ts';
+import { formsOf, groupByFile } from '../../shared/layout/forms.ts';
 import type { Form } from '../../shared/layout/placement.ts';
 import { marksOf } from '../../shared/marks/marksOf.ts';
 import { writeSheets } from '../../shared/pdf/sheet/writeSheets.ts';
@@ -25,11 +25,8 @@ export interface JobSheets {
   readonly notices: readonly string[];
 }
 
-/** Which forms go into one file: each its own, but both into one where the printer turns the sheet itself. */
-function formsByFile(job: Job): readonly (readonly Form[])[] {
-  const { brief } = job;
-  const forms = formsOf(job.arrangement, designsOf(brief), brief.work, sheetOf(brief).size);
-  return brief.work.style === 'perfecting' ? [forms] : forms.map((form) => [form]);
+function formsOfJob({ arrangement, brief }: Job): readonly Form[] {
+  return formsOf(arrangement, designsOf(brief), brief.work, sheetOf(brief).size);
 }
 
 /** The files that a job is sent as: their names, and the side that each page prints. `day` is `2026-03-01`. */
@@ -37,7 +34,7 @@ export function nameJobFiles(
   job: Job,
   day: string,
 ): Result<{ names: readonly string[]; sides: readonly SidePage[] }> {
-  const byFile = formsByFile(job);
+  const byFile = groupByFile(job.brief.work, formsOfJob(job));
   const { sheets } = countJob(job);
   const quantity = job.brief.pieces.reduce((sum, piece) => sum + piece.quantity, 0);
   const names = nameFiles(
@@ -66,7 +63,7 @@ export async function writeJobSheets(job: Job, art: JobArtFiles, now: Date): Pro
   const named = nameJobFiles(job, day);
   if (!named.ok) return named;
   const font = await sheetFont();
-  const forms = formsByFile(job).flat();
+  const forms = formsOfJob(job);
   const { sheets: count } = countJob(job);
   const marked = forms.map((form) => ({
     form,

@@ -12,7 +12,7 @@ export function Order() {
   const { pieces, overs } = useJob().brief;
   const { perform } = app.getState();
   return (
-    <section className="plan-panel" aria-label="Order">
+    <section className="read-panel plan-panel" aria-label="Order">
       <h3>Order</h3>
       <div className="plan-fields">
         {pieces.map((piece) => (

@@ -16,7 +16,7 @@ export function Outcome({ offer }: { readonly offer: WorkOffer | undefined }) {
   const count = countJob(job);
   const laid = job.arrangement.length;
   return (
-    <section className="plan-panel" aria-label="Sheets">
+    <section className="read-panel plan-panel" aria-label="Sheets">
       <h3>
         {count.sheets} sheets: {count.needed} needed and {count.overs} overs
       </h3>

@@ -5,6 +5,7 @@ import { useJob } from '../state/store.ts';
 import { Order } from './Order.tsx';
 import { Outcome } from './Outcome.tsx';
 import { Ways } from './Ways.tsx';
+import '../look/readStage.css';
 import './plan.css';
 
 export function PlanStage() {
@@ -12,7 +13,7 @@ export function PlanStage() {
   const ways = useMemo(() => compareWorks(brief), [brief]);
   const chosen = ways.find(({ work }) => sameWork(work, brief.work))?.offer;
   return (
-    <section className="plan-stage" aria-label="Plan">
+    <section className="read-stage" aria-label="Plan">
       <h2>Plan</h2>
       <Order />
       <Ways ways={ways} />

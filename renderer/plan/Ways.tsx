@@ -16,7 +16,7 @@ export function Ways({ ways }: { readonly ways: ReturnType<typeof compareWorks> 
     }
   };
   return (
-    <section className="plan-panel" aria-label="Ways of working">
+    <section className="read-panel plan-panel" aria-label="Ways of working">
       <RadioGroup className="ways" value={keyOf(now)} onChange={choose}>
         <Label className="ways-name">Way of working</Label>
         <p className="soft">

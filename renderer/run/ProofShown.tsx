@@ -12,7 +12,7 @@ export function ProofShown() {
   if (state?.at !== 'done') return null;
   const { proof, pictures, notices } = state.sent;
   return (
-    <section className="run-panel" aria-label="Proof">
+    <section className="read-panel run-panel" aria-label="Proof">
       <h3>Proof from the written files</h3>
       {proof.findings.length === 0 ? (
         <Note tone="good">

@@ -1,6 +1,7 @@
 // The Run stage: both sides into the RIP's folder, the proof of what was written, and how the sheets are run.
 import { ProofShown } from './ProofShown.tsx';
 import { RunSteps } from './RunSteps.tsx';
+import '../look/readStage.css';
 import './run.css';
 import { SendPanel } from './SendPanel.tsx';
 import { useSendPlan } from './useSendPlan.ts';
@@ -8,7 +9,7 @@ import { useSendPlan } from './useSendPlan.ts';
 export function RunStage() {
   const plan = useSendPlan();
   return (
-    <section className="run-stage" aria-label="Run">
+    <section className="read-stage" aria-label="Run">
       <h2>Run</h2>
       <SendPanel plan={plan} />
       <ProofShown />

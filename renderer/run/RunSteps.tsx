@@ -11,7 +11,7 @@ export function RunSteps({ sides }: { readonly sides: readonly SentSide[] }) {
   const job = useJob();
   const turn = turnOf(job.brief.work);
   return (
-    <section className="run-panel" aria-label="Running the sheets">
+    <section className="read-panel run-panel" aria-label="Running the sheets">
       <h3>At the printer</h3>
       <div className="run-steps">
         <div className="run-words">

@@ -22,7 +22,7 @@ export function SendPanel({ plan }: { readonly plan: Result<SendPlan> | undefine
   const ofThis = sending?.job === job;
   const send = (despiteFindings: boolean) => void sendJob(job, { replace, despiteFindings });
   return (
-    <section className="run-panel" aria-label="Sending">
+    <section className="read-panel run-panel" aria-label="Sending">
       <h3>Send to the RIP</h3>
       <div className="run-folder">
         <p>

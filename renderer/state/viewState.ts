@@ -18,15 +18,12 @@ export interface ViewState {
   readonly inHand: number | undefined;
   /** The side of the sheet that lies up. */
   readonly side: 1 | 2;
-  /** Screen pixels for each pt of the sheet; none while the whole sheet is fitted into the window. */
-  readonly zoom: number | undefined;
 
   readonly showScreen: (screen: Screen) => void;
   readonly goTo: (stage: Stage) => void;
   readonly select: (positions: readonly number[]) => void;
   readonly takeInHand: (position: number | undefined) => void;
   readonly showSide: (side: 1 | 2) => void;
-  readonly zoomTo: (zoom: number | undefined) => void;
 }
 
 export const viewState: StateCreator<ViewState> = (set) => ({
@@ -35,11 +32,9 @@ export const viewState: StateCreator<ViewState> = (set) => ({
   selection: [],
   inHand: undefined,
   side: 1,
-  zoom: undefined,
   showScreen: (screen) => set({ screen }),
   goTo: (stage) => set({ stage }),
   select: (positions) => set({ selection: [...new Set(positions)].sort((a, b) => a - b) }),
   takeInHand: (inHand) => set({ inHand }),
   showSide: (side) => set({ side }),
-  zoomTo: (zoom) => set({ zoom }),
 });

@@ -59,6 +59,14 @@ export function formsOf(
   return second.length === 0 ? [front] : [front, { number: 2, sides: [2], placements: second }];
 }
 
+/**
+ * Which forms go into one file: each its own, but both into one where the printer turns the sheet itself. For anything
+ * that stands for the forms of a job, one for each.
+ */
+export function groupByFile<T>(work: Work, forms: readonly T[]): readonly (readonly T[])[] {
+  return work.style === 'perfecting' ? [forms] : forms.map((form) => [form]);
+}
+
 /** The design of this name. Throws where there is none: the job has been validated before. */
 export function designNamed<D extends { readonly name: string }>(designs: readonly D[], name: string): D {
   const design = designs.find((d) => d.name === name);

@@ -1,9 +1,11 @@
 // Jobs to be marked: random sheets with random rows of pieces, some places left empty, in every work style.
+
 import fc from 'fast-check';
 import { HEADS, type Head, lying, type ReaderTurn } from '../../shared/geometry/head.ts';
 import type { SheetEdges } from '../../shared/geometry/sheet.ts';
 import type { Size } from '../../shared/geometry/space.ts';
 import { hasOneForm, turnOf, type Work } from '../../shared/geometry/work.ts';
+import { WORKS } from '../../shared/job/compareWorks.ts';
 import { type Design, formsOf } from '../../shared/layout/forms.ts';
 import { partnerOf } from '../../shared/layout/partner.ts';
 import type { Form } from '../../shared/layout/placement.ts';
@@ -55,15 +57,8 @@ export function formsOfBlock(block: Block): readonly Form[] {
   return formsOf([...laid, ...partners], [design], work, sheet);
 }
 
-export const works: fc.Arbitrary<Work> = fc.constantFrom<Work[]>(
-  { style: 'simplex' },
-  { style: 'work-and-back', turn: 'side-to-side' },
-  { style: 'work-and-back', turn: 'end-to-end' },
-  { style: 'perfecting', turn: 'side-to-side' },
-  { style: 'perfecting', turn: 'end-to-end' },
-  { style: 'work-and-turn' },
-  { style: 'work-and-tumble' },
-);
+/** Every way of working. */
+export const works: fc.Arbitrary<Work> = fc.constantFrom(...WORKS);
 
 /** Blocks of all kinds, from roomy margins to none. */
 const blocks: fc.Arbitrary<Block> = fc.record({

@@ -3,6 +3,7 @@ import { PDFDocument, type PDFRef } from '@cantoo/pdf-lib';
 import { ok, type Result } from '../../fault/result.ts';
 import type { Size } from '../../geometry/space.ts';
 import type { Work } from '../../geometry/work.ts';
+import { groupByFile } from '../../layout/forms.ts';
 import type { Form } from '../../layout/placement.ts';
 import type { FaceName } from '../../layout/position.ts';
 import type { Mark } from '../../marks/mark.ts';
@@ -61,11 +62,9 @@ export interface Sheets {
  * The same input gives the same bytes. A fault of the art is handed on.
  */
 export async function writeSheets(input: SheetsInput): Promise<Result<Sheets>> {
-  const inFiles =
-    input.work.style === 'perfecting' ? [input.forms] : input.forms.map((form): SheetForm[] => [form]);
   const files: SheetFile[] = [];
   const notices = new Set<string>();
-  for (const forms of inFiles) {
+  for (const forms of groupByFile(input.work, input.forms)) {
     const written = await writeFile(input, forms);
     if (!written.ok) return written;
     files.push({ forms: forms.map((f) => f.form), bytes: written.value.bytes });

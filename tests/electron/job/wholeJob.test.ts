@@ -7,8 +7,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { layJob } from '../../../electron/job/layJob.ts';
 import { proveJob } from '../../../electron/job/proveJob.ts';
 import { type SendJobOptions, sendJob } from '../../../electron/job/sendJob.ts';
-import type { Turn } from '../../../shared/geometry/turn.ts';
 import { turnOf, type Work } from '../../../shared/geometry/work.ts';
+import { WORKS } from '../../../shared/job/compareWorks.ts';
 import { designsOf, type Job, sheetOf } from '../../../shared/job/job.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import { formsOf } from '../../../shared/layout/forms.ts';
@@ -86,16 +86,6 @@ function readsRight(job: Job): boolean {
   });
 }
 
-const TURNS: readonly Turn[] = ['side-to-side', 'end-to-end'];
-const WORKS: readonly Work[] = [
-  { style: 'simplex' },
-  ...TURNS.flatMap((turn): Work[] => [
-    { style: 'work-and-back', turn },
-    { style: 'perfecting', turn },
-  ]),
-  { style: 'work-and-turn' },
-  { style: 'work-and-tumble' },
-];
 const ODD: readonly Oddness[] = [
   { rotate: 0, userUnit: 1, origin: [-30, 17] },
   { rotate: 90, userUnit: 2, origin: [0, 0] },

@@ -4,11 +4,12 @@ import { describe, expect, it } from 'vitest';
 import type { ReaderTurn } from '../../../shared/geometry/head.ts';
 import { grow, holds, overlap } from '../../../shared/geometry/rect.ts';
 import { usableArea } from '../../../shared/geometry/sheet.ts';
-import { hasOneForm, turnOf, type Work } from '../../../shared/geometry/work.ts';
+import { hasOneForm, turnOf } from '../../../shared/geometry/work.ts';
 import { type ArrangeInput, arrange } from '../../../shared/layout/arrange.ts';
 import { checkArrangement } from '../../../shared/layout/check.ts';
 import { formsOf } from '../../../shared/layout/forms.ts';
 import type { Lies } from '../../../shared/layout/lies.ts';
+import { works } from '../../kit/markedJobs.ts';
 import { cutOut, hold, print, turned, unturned } from '../../kit/paper.ts';
 import published from '../../reference/cutting/identical_rectangles.json' with { type: 'json' };
 
@@ -293,15 +294,6 @@ describe('published optima', () => {
 });
 
 describe('every style, turn, reader and lie', () => {
-  const works = fc.constantFrom<Work>(
-    { style: 'simplex' },
-    { style: 'work-and-back', turn: 'side-to-side' },
-    { style: 'work-and-back', turn: 'end-to-end' },
-    { style: 'perfecting', turn: 'side-to-side' },
-    { style: 'perfecting', turn: 'end-to-end' },
-    { style: 'work-and-turn' },
-    { style: 'work-and-tumble' },
-  );
   const inches = (min: number, max: number) =>
     fc.integer({ min: min * 16, max: max * 16 }).map((n) => (n * INCH) / 16);
   const designs = fc.array(
