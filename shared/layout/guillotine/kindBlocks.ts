@@ -16,7 +16,7 @@ interface Shape extends Size {
 /**
  * A layout of so many copies of each size with each size in one grid, or in two next to each other, or `undefined` where
  * there is none. It tries every grid and every parting of the sizes; of all that fit the room (ticks) it takes the one
- * with the smallest outline. A cell's kind is the place of its size in the list.
+ * that covers least, and of those the squarest. A cell's kind is the place of its size in the list.
  *
  * @source L. Stockmeyer, Information and Control 57 (1983) 91-101: shapes of slicing floor plans (from memory).
  */
@@ -37,7 +37,7 @@ export function layInKindBlocks(
       : partings(set).flatMap(([a, b]) => joined(a, b));
     shapes[set] = withoutLarger(found);
   }
-  const smallest = shapes[every]?.toSorted((a, b) => a.w * a.h - b.w * b.h)[0];
+  const smallest = shapes[every]?.toSorted((a, b) => a.w * a.h - b.w * b.h || a.w + a.h - b.w - b.h)[0];
   return smallest?.tree();
 
   function shapesAlone(kind: number): Shape[] {

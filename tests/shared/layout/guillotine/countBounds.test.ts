@@ -41,3 +41,30 @@ it('is never less than what can be laid', () => {
     { numRuns: 300 },
   );
 });
+
+it('is the least of all ways to count the sides, and of the bound by bars', () => {
+  const side = fc.integer({ min: 25, max: 120 });
+  const cell = fc.integer({ min: 4, max: 24 });
+  fc.assert(
+    fc.property(side, side, cell, cell, (w, h, a, b) => {
+      const inLine = (room: number, r: number) => {
+        let most = 0;
+        for (let i = 0; i * a <= room; i++) most = Math.max(most, r * i + Math.floor((room - i * a) / b));
+        return most;
+      };
+      let least = mostCells(w, h, a, b);
+      for (let step = -400; step <= 400; step++) {
+        const r = 1.01 ** step;
+        least = Math.min(least, Math.floor((inLine(w, r) * inLine(h, r)) / r + 1e-9));
+      }
+      for (let more = 1; more <= 30; more++) {
+        for (let fewer = 1; fewer <= 30; fewer++) {
+          const r = fewer / more;
+          least = Math.min(least, Math.floor((inLine(w, r) * inLine(h, r)) / r + 1e-9));
+        }
+      }
+      expect(mostAnyhow(w, h, a, b)).toBe(least);
+    }),
+    { numRuns: 200 },
+  );
+});

@@ -65,7 +65,10 @@ describe('parts', () => {
     const a = { ...block(0, false, 2, 2), kinds: [1, 2, 3, 4] };
     const b = { ...block(0, false, 1, 2), kinds: [5, 6] };
     expect(joinParts('side-by-side', [a, b])).toMatchObject({ across: 3, up: 2, kinds: [1, 2, 5, 3, 4, 6] });
+    expect(joinParts('side-by-side', [b, a])).toMatchObject({ across: 3, kinds: [1, 2, 5, 3, 4, 6] });
     const c = { ...block(0, false, 2, 1), kinds: [5, 6] };
+    const d = { ...block(0, false, 2, 2), kinds: [5, 6, 7, 8] };
+    expect(joinParts('side-by-side', [a, d])).toMatchObject({ across: 4, kinds: [1, 2, 5, 6, 3, 4, 7, 8] });
     expect(joinParts('stacked', [a, c])).toMatchObject({ across: 2, up: 3, kinds: [1, 2, 3, 4, 5, 6] });
   });
 
@@ -183,6 +186,12 @@ describe('a plain grid', () => {
     expect(tidiestGrid(11, ways('either'), room)).toMatchObject({ onItsSide: false, across: 3, up: 4 });
     expect(tidiestGrid(13, ways('either'), room)).toBeUndefined();
     expect(tidiestGrid(11, ways('on-its-side'), room)).toBeUndefined();
+  });
+
+  it('has few lines before it has a short outline', () => {
+    const narrow = waysToLie({ w: 1, h: 9 }, 'upright', room);
+    // 2 x 2 is 2 x 18, 4 x 1 would be 4 x 9.
+    expect(tidiestGrid(4, narrow, room)).toMatchObject({ across: 2, up: 2 });
   });
 
   it('takes no more rows across than there are pieces', () => {

@@ -76,45 +76,47 @@ describe('sizes', () => {
 });
 
 describe('cells of one size', () => {
-  const fullest: CutTree = {
+  const fullest = (): CutTree & { readonly is: 'cut' } => ({
     is: 'cut',
     way: 'side-by-side',
     parts: [
       blockOf(0, { w: 5, h: 7 }, { onItsSide: true, across: 1, up: 3 }),
       blockOf(0, { w: 5, h: 7 }, { onItsSide: false, across: 1, up: 2 }),
     ],
-  };
-  const region = room(12.5, 18.5);
-  const [size] = sizesOf([kind(5.25, 7.25)], region) as [SizeOnSheet];
+  });
+  const region = () => room(12.5, 18.5);
+  const size = () => sizesOf([kind(5.25, 7.25)], region())[0] as SizeOnSheet;
 
   it('make a plain grid where a grid has places enough', () => {
-    expect(layAlike(size, 4, region, fullest)).toEqual(
+    expect(layAlike(size(), 4, region(), fullest())).toEqual(
       blockOf(0, { w: 5.25, h: 7.25 }, { onItsSide: false, across: 2, up: 2 }),
     );
-    expect(layAlike(size, 3, room(12.5, 8), fullest)).toMatchObject({
-      is: 'block',
-      onItsSide: true,
-      kinds: [0, 0, 0],
-    });
   });
 
   it('are the first of the fullest sheet where a grid has not', () => {
-    expect(layAlike(size, 5, region, fullest)).toEqual(fullest);
-    const seven: CutTree = { ...fullest, parts: [...(fullest.is === 'cut' ? fullest.parts : []), fullest] };
-    const kept = layAlike(size, 7, room(1, 1), seven);
+    expect(layAlike(size(), 5, region(), fullest())).toEqual(fullest());
+    expect(layAlike(size(), 3, room(1, 1), fullest())).toEqual(fullest().parts[0]);
+    const seven: CutTree = { ...fullest(), parts: [...fullest().parts, fullest()] };
+    const kept = layAlike(size(), 7, room(1, 1), seven);
     expect(cellsOf(kept)).toEqual(cellsOf(seven).slice(0, 7));
     // The part of which only its first block is left is that block.
     expect(kept.is === 'cut' && kept.parts.map((part) => part.is)).toEqual(['block', 'block', 'block']);
-    expect(layAlike(size, 2, room(1, 1), fullest)).toMatchObject({ is: 'block', kinds: [0, 0, undefined] });
+    // A part of which nothing is left is gone.
+    const six: CutTree = { is: 'cut', way: 'stacked', parts: [fullest(), fullest(), fullest()] };
+    expect(layAlike(size(), 5, room(1, 1), six)).toEqual(fullest());
+    expect(layAlike(size(), 2, room(1, 1), fullest())).toMatchObject({
+      is: 'block',
+      kinds: [0, 0, undefined],
+    });
   });
 });
 
 describe('designs in their cells', () => {
-  const grid = blockOf(0, { w: 5, h: 7 }, { onItsSide: false, across: 3, up: 2 });
+  const grid = () => blockOf(0, { w: 5, h: 7 }, { onItsSide: false, across: 3, up: 2 });
   const kinds = (tree: CutTree) => (tree.is === 'block' ? tree.kinds : []);
 
   it('lie in whole columns where that parts them better', () => {
-    const tree = shareOut(grid, [
+    const tree = shareOut(grid(), [
       [
         { kind: 8, copies: 4 },
         { kind: 9, copies: 2 },
@@ -124,7 +126,7 @@ describe('designs in their cells', () => {
   });
 
   it('lie in whole rows where that parts them better or as well', () => {
-    const tree = shareOut(grid, [
+    const tree = shareOut(grid(), [
       [
         { kind: 8, copies: 3 },
         { kind: 9, copies: 3 },
@@ -146,7 +148,7 @@ describe('designs in their cells', () => {
 
   it('follow one another from block to block, each in cells of its size', () => {
     const small = blockOf(1, { w: 2, h: 2 }, { onItsSide: false, across: 2, up: 1 });
-    const tree: CutTree = { is: 'cut', way: 'stacked', parts: [grid, small, grid] };
+    const tree: CutTree = { is: 'cut', way: 'stacked', parts: [grid(), small, grid()] };
     const shared = shareOut(tree, [
       [
         { kind: 3, copies: 7 },
@@ -217,10 +219,10 @@ describe('the fewest sheets', () => {
 
 describe('several sizes', () => {
   const region = { w: 20, h: 20 };
-  const sizes = sizesOf([kind(5, 7), kind(4, 3), kind(9, 9)], offeredRegion(region));
+  const sizes = () => sizesOf([kind(5, 7), kind(4, 3), kind(9, 9)], offeredRegion(region));
 
   it('lie in one grid each where they can, in the smallest outline', () => {
-    const tree = layInKindBlocks(sizes, [4, 6, 1], offeredRegion(region), 1);
+    const tree = layInKindBlocks(sizes(), [4, 6, 1], offeredRegion(region), 1);
     if (tree === undefined) throw new Error('It fits');
     const cells = cellsOf(tree);
     expect([0, 1, 2].map((k) => cells.filter((c) => c.kind === k).length)).toEqual([4, 6, 1]);
@@ -228,7 +230,29 @@ describe('several sizes', () => {
     expect(liesClean(cells, region)).toBe(true);
   });
 
-  it('take the smallest outline, and of two alike the narrower', () => {
+  it('may fill the room to the last tick, but no further', () => {
+    const exactly = (w: number, h: number) => ({ w: w * 1_016_000, h: h * 1_016_000 });
+    const two = sizesOf([kind(5, 7), kind(6, 7)], exactly(11, 7));
+    const lay = (w: number, h: number) => layInKindBlocks(two, [1, 1], { ...exactly(w, h) }, 1);
+    expect(lay(11, 7)).toBeDefined();
+    expect(layInKindBlocks(two, [1, 1], { w: 11 * 1_016_000 - 1, h: 7 * 1_016_000 }, 1)).toBeUndefined();
+    const high = sizesOf([kind(7, 5), kind(7, 6)], exactly(7, 11));
+    expect(layInKindBlocks(high, [1, 1], exactly(7, 11), 1)).toMatchObject({ is: 'cut', way: 'stacked' });
+    expect(waysToLie({ w: 7, h: 5 }, 'upright', exactly(7, 5))).toHaveLength(1);
+    expect(waysToLie({ w: 7, h: 5 }, 'upright', { w: 7 * 1_016_000, h: 5 * 1_016_000 - 1 })).toEqual([]);
+  });
+
+  it('cover the least that they can, wide or high', () => {
+    // One of 6 x 2 and three of 2 x 2: a row of three on top of it is 6 x 4, and nothing squarer covers so little.
+    const two = sizesOf([kind(6, 2, 'upright'), kind(2, 2)], offeredRegion(region));
+    const tree = layInKindBlocks(two, [1, 3], offeredRegion(region), 1);
+    expect(tree && sizeOf(tree)).toEqual({ w: 6, h: 4 });
+    const other = sizesOf([kind(2, 6, 'upright'), kind(2, 2)], offeredRegion(region));
+    const turned = layInKindBlocks(other, [1, 3], offeredRegion(region), 1);
+    expect(turned && sizeOf(turned)).toEqual({ w: 4, h: 6 });
+  });
+
+  it('cover the least, and of two alike take the narrower', () => {
     const two = sizesOf([kind(5, 7), kind(6, 10)], offeredRegion(region));
     const tree = layInKindBlocks(two, [4, 1], offeredRegion(region), 1);
     expect(tree && sizeOf(tree)).toEqual({ w: 10, h: 20 });
@@ -236,12 +260,12 @@ describe('several sizes', () => {
 
   it('do not lie in one grid each where the grids leave no room', () => {
     // Eleven of 5 x 7 want a grid of twelve, and neither lie has places for more than ten.
-    expect(layInKindBlocks(sizes.slice(0, 1), [11], offeredRegion(region), 1)).toBeUndefined();
+    expect(layInKindBlocks(sizes().slice(0, 1), [11], offeredRegion(region), 1)).toBeUndefined();
     expect(
-      layInKindBlocks(Array(8).fill(sizes[1]), Array(8).fill(1), offeredRegion(region), 1),
+      layInKindBlocks(Array(8).fill(sizes()[1]), Array(8).fill(1), offeredRegion(region), 1),
     ).toBeUndefined();
     expect(
-      layInKindBlocks(Array(7).fill(sizes[1]), Array(7).fill(1), offeredRegion(region), 1),
+      layInKindBlocks(Array(7).fill(sizes()[1]), Array(7).fill(1), offeredRegion(region), 1),
     ).toBeDefined();
   });
 
@@ -257,7 +281,7 @@ describe('several sizes', () => {
 
   it('fit together in any way that can be cut, or surely do not', () => {
     const fits = (copies: number[]) => {
-      const fit = fitTogether(sizes, copies, offeredRegion(region));
+      const fit = fitTogether(sizes(), copies, offeredRegion(region));
       return typeof fit === 'string' ? fit : cellsOf(fit.layOut()).length;
     };
     expect(fits([4, 6, 1])).toBe(11);

@@ -168,46 +168,40 @@ describe('a relaxation', () => {
     { w: 5, h: 3, value: 5, copies: 9 },
     { w: 2, h: 7, value: 4, copies: 9 },
   ]);
-  const axes = axesOf(task, 100);
-  const tables = (): Relaxation => {
-    const parts = axes.across.stops.length * axes.up.stops.length;
-    return { most: new Float64Array(parts), choices: new Int32Array(parts) };
+  /** The relaxation of the task when copies are worth so much, and how to read its tables. */
+  const relaxed = (...worth: number[]) => {
+    const axes = axesOf(task, 100);
+    const rows = axes.up.stops.length;
+    const parts = axes.across.stops.length * rows;
+    const tables: Relaxation = { most: new Float64Array(parts), choices: new Int32Array(parts) };
+    relax(task, axes, Float64Array.from(worth), tables);
+    const at = (table: Float64Array, w: number, h: number) =>
+      table[axes.across.endOf(w) * rows + axes.up.endOf(h)];
+    return {
+      most: (w: number, h: number) => at(tables.most, w, h),
+      outside: (w: number, h: number) => at(mostOutside(axes, tables), w, h),
+      layout: () => relaxedLayout(task, axes, tables, spelt),
+    };
   };
-  const rows = axes.up.stops.length;
-  const at = (table: Float64Array, w: number, h: number) =>
-    table[axes.across.endOf(w) * rows + axes.up.endOf(h)];
 
   it('finds the most that unlimited copies yield, in the whole and in every part', () => {
-    const found = tables();
-    relax(task, axes, Float64Array.of(9, 5, 4), found);
-    expect(at(found.most, 10, 7)).toBe(28);
-    expect(at(found.most, 10, 4)).toBe(18);
-    expect(at(found.most, 9, 7)).toBe(22);
-    expect(at(found.most, 4, 7)).toBe(8);
-    expect(at(found.most, 4, 6)).toBe(0);
-    expect(relaxedLayout(task, axes, found, spelt)).toBe('((1u1x1 / 0u1x1) | (1u1x1 / 0u1x1))');
+    const { most, layout } = relaxed(9, 5, 4);
+    expect([most(10, 7), most(10, 4), most(9, 7), most(4, 7), most(4, 6)]).toEqual([28, 18, 22, 8, 0]);
+    expect(layout()).toBe('((1u1x1 / 0u1x1) | (1u1x1 / 0u1x1))');
   });
 
   it('leaves out what is worth nothing', () => {
-    const found = tables();
-    relax(task, axes, Float64Array.of(-1, 0, 4), found);
-    expect(at(found.most, 10, 7)).toBe(20);
-    relax(task, axes, Float64Array.of(-1, 0, -1), found);
-    expect(at(found.most, 10, 7)).toBe(0);
-    expect(relaxedLayout(task, axes, found, spelt)).toBeUndefined();
+    expect(relaxed(-1, 0, 4).most(10, 7)).toBe(20);
+    const { most, layout } = relaxed(-1, 0, -1);
+    expect(most(10, 7)).toBe(0);
+    expect(layout()).toBeUndefined();
   });
 
   it('knows the most that can still be cut beside and on top of a box', () => {
-    const found = tables();
-    relax(task, axes, Float64Array.of(9, 5, 4), found);
-    const outside = mostOutside(axes, found);
-    expect(at(outside, 10, 7)).toBe(0);
-    expect(at(outside, 0, 0)).toBe(28);
-    // Beside it 5 x 7, or on top 5 x 3 and then beside both 5 x 7.
-    expect(at(outside, 5, 4)).toBe(19);
-    expect(at(outside, 5, 7)).toBe(14);
-    expect(at(outside, 10, 4)).toBe(10);
-    expect(at(outside, 2, 7)).toBe(18);
+    const { outside } = relaxed(9, 5, 4);
+    // Outside 5 x 4: on top of it 5 x 3, and beside both 5 x 7.
+    expect([outside(10, 7), outside(0, 0), outside(5, 4), outside(5, 7)]).toEqual([0, 28, 19, 14]);
+    expect([outside(10, 4), outside(2, 7)]).toEqual([10, 18]);
   });
 });
 
