@@ -170,11 +170,17 @@ describe('opening a file of art to place it', () => {
     expect(opened.ok && opened.value.art.pageCount).toBe(2);
   });
 
-  it('looks it through first where that was not done', async () => {
+  it('looks it through first where that was not done, for the pages asked for', async () => {
+    const half = folder.save('half.pdf', writePages([{ media: CARD }, {}]));
+    expect(await openArtFile(half, undefined, { pages: [1] })).toMatchObject({ ok: true });
+    expect(await openArtFile(half)).toMatchObject({ ok: false, fault: { code: 'art-size-unclear' } });
     const path = folder.save('locked.pdf', locked);
-    const [without, given] = await Promise.all([openArtFile(path), openArtFile(path, undefined, 'sesame')]);
+    const [without, given] = await Promise.all([
+      openArtFile(path),
+      openArtFile(path, undefined, { password: 'sesame' }),
+    ]);
     expect(without).toMatchObject({ ok: false, fault: { code: 'art-locked' } });
-    expect(given).toMatchObject({ ok: true });
+    expect(given).toMatchObject({ ok: true, value: { name: 'locked.pdf' } });
   });
 
   it('refuses a file that has gone, or changed, since it was looked through', async () => {
