@@ -1,6 +1,7 @@
 // Art for benchmarks: cards with a photograph that does not compress, in strips as flattened transparency leaves it,
 // and fine vector work over it.
 import { degrees, PDFDocument, PDFName, type PDFPage, rgb } from '@cantoo/pdf-lib';
+import { noiseFrom } from './noise.ts';
 
 /** A card of the benchmarks, in pt. */
 export const BENCH_CARD = { trim: { w: 144, h: 90 }, bleed: 9 } as const;
@@ -45,13 +46,4 @@ function placeStrip(page: PDFPage, index: number, height: number, pixels: number
   page.node.setXObject(name, context.register(image));
   const draw = `q ${page.getWidth()} 0 0 ${height} 0 ${index * height} cm ${name} Do Q`;
   page.node.addContentStream(context.register(context.flateStream(draw)));
-}
-
-/** A plain generator of numbers from 0 to 1, so that art is the same in every run (Lehmer, 1951; modulus 2^31 - 1). */
-function noiseFrom(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
 }
