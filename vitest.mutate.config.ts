@@ -2,5 +2,5 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { include: ['tests/shared/{geometry,layout}/**/*.test.ts'], testTimeout: 30_000 },
+  test: { include: ['tests/shared/{geometry,layout}/**/*.test.ts'], testTimeout: 120_000 },
 });
