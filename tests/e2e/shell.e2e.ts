@@ -1,25 +1,11 @@
 // The frame of the window: beginning, saving, undoing, and what goes wrong around a job, as a person meets it.
 import { readdirSync, renameSync, writeFileSync } from 'node:fs';
-import { PDFDocument } from '@cantoo/pdf-lib';
 import { drawSupper } from '../../electron/demo/art.ts';
 import { dropFiles } from './kit/dropFiles.ts';
 import { expectAccessible } from './kit/expectAccessible.ts';
 import { ShellPage } from './kit/shellPage.ts';
-import { expect, type Studio, test } from './kit/studio.ts';
-
-/** The two faces of the invitation as two files of one page, under names that do not say which is which. */
-async function putTwoFaces(studio: Studio): Promise<readonly string[]> {
-  const both = await PDFDocument.load(await drawSupper(new Date('2026-09-01T12:00:00Z')));
-  const names = ['leaf one.pdf', 'leaf two.pdf'];
-  for (const [index, name] of names.entries()) {
-    const one = await PDFDocument.create();
-    const [page] = await one.copyPages(both, [index]);
-    if (page === undefined) throw new Error('The art has two pages');
-    one.addPage(page);
-    writeFileSync(studio.at(name), await one.save());
-  }
-  return names.map((name) => studio.at(name));
-}
+import { expect, test } from './kit/studio.ts';
+import { putTwoLeaves } from './kit/twoLeaves.ts';
 
 test('two dropped PDFs become a job, and only their pairing and the quantity are asked', async ({
   studio,
@@ -27,7 +13,7 @@ test('two dropped PDFs become a job, and only their pairing and the quantity are
   const { page } = studio;
   const shell = new ShellPage(page);
   await studio.open();
-  await dropFiles(page.locator('body'), await putTwoFaces(studio));
+  await dropFiles(page.locator('body'), await putTwoLeaves(studio));
   await expect(page.getByText('Are leaf one.pdf and leaf two.pdf the two faces of one piece?')).toBeVisible();
   await expect(page.getByLabel('Trim, head up')).toHaveValue('5 x 7 in');
   await expect(page.getByLabel('Bleed')).toHaveValue('1/8 in');
@@ -181,7 +167,7 @@ for (const surround of ['light', 'dark'] as const) {
     await studio.open();
     await expect(page.getByRole('heading', { name: 'Drop the PDFs of a job here' })).toBeVisible();
     await expectAccessible(page);
-    await dropFiles(page.locator('body'), await putTwoFaces(studio));
+    await dropFiles(page.locator('body'), await putTwoLeaves(studio));
     await expect(page.getByRole('heading', { name: 'New job' })).toBeVisible();
     await shell.press('Lay out');
     await expectAccessible(page);
