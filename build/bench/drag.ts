@@ -8,8 +8,8 @@ import { type Job, sheetOf } from '../../shared/job/job.ts';
 import { writeJob } from '../../shared/job/jobFile.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
 import type { Position } from '../../shared/layout/position.ts';
+import { openWindow } from '../tryWindow.ts';
 import { BENCH_CARD, drawBenchArt } from './benchArt.ts';
-import { openWindow } from './benchWindow.ts';
 
 /** Pieces on the sheet, and the longest frame that is allowed in 95 of 100, in ms. */
 const CASES = [

@@ -1,7 +1,7 @@
 // The benchmark of pictures: from a dropped PDF to the first picture of it, and what is still held after ten jobs.
 import { readdirSync, readFileSync } from 'node:fs';
 import type { CDPSession, Page } from '@playwright/test';
-import { openWindow } from './benchWindow.ts';
+import { openWindow } from '../tryWindow.ts';
 import { drawPhotoCard } from './photoCards.ts';
 
 const MEGABYTE = 1024 * 1024;
