@@ -76,10 +76,10 @@ function strokesUp(cells: readonly Cell[], area: Rect): readonly Rect[] {
     const start = free.y + free.h;
     return [trim.x, trim.x + trim.w].flatMap((x) => {
       if (!within(fromLeft, x) || !within(x, toRight)) return [];
-      const ahead = placed.filter(
-        ({ free: f }) => !within(x, f.x) && !within(f.x + f.w, x) && !within(f.y + f.h, start),
-      );
-      const end = Math.min(start + LENGTH, area.y + area.h, ...ahead.map((p) => p.free.y));
+      let end = Math.min(start + LENGTH, area.y + area.h);
+      for (const { free: f } of placed) {
+        if (f.y < end && !within(x, f.x) && !within(f.x + f.w, x) && !within(f.y + f.h, start)) end = f.y;
+      }
       return within(LEAST, end - start) ? [{ x, y: start, w: 0, h: end - start }] : [];
     });
   });

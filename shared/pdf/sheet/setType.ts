@@ -1,5 +1,4 @@
 // Words of the marks set in a document: the glyphs used are embedded, and missing characters are remembered.
-import * as fontkit from '@cantoo/fontkit';
 import type { PDFDocument, PDFRef } from '@cantoo/pdf-lib';
 import type { SheetFont } from './sheetFont.ts';
 
@@ -21,7 +20,7 @@ const SUBSET_NAME = 'TRNLAY+Marks';
 
 /** Embeds the face into a document; only the glyphs that are set come along. */
 export async function embedType(target: PDFDocument, font: SheetFont): Promise<SetType> {
-  target.registerFontkit(fontkit);
+  target.registerFontkit(font.fontkit);
   const face = await target.embedFont(font.bytes, { subset: true, customName: SUBSET_NAME });
   const lacking = new Set<string>();
   return {

@@ -21,6 +21,8 @@ export interface SettableWords {
 export interface SheetFont {
   /** The whole font file, from which the glyphs used are embedded. */
   readonly bytes: Uint8Array;
+  /** Gives a document this face as it was opened, so that not every sheet reads the whole file again. */
+  readonly fontkit: typeof fontkit;
   readonly measure: Measure;
   readonly settable: (words: string) => SettableWords;
 }
@@ -37,7 +39,7 @@ export function openSheetFont(bytes: Uint8Array): SheetFont {
   const has = (character: string) => font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0);
   if (!has(BOX)) throw new Error('The face of the marks has no box for characters that it lacks');
 
-  const settable = (words: string): SettableWords => {
+  const settable = remember((words: string): SettableWords => {
     const lacking = new Set<string>();
     const set = Array.from(words, (character) => {
       if (UNSEEN.test(character)) return '';
@@ -51,13 +53,31 @@ export function openSheetFont(bytes: Uint8Array): SheetFont {
       return backwards ? [...run.words] : [run.words];
     });
     return { runs, lacking: [...lacking] };
-  };
+  });
   const lengthOf = (run: string) =>
     font.layout(run).glyphs.reduce((length, glyph) => length + glyph.advanceWidth, 0);
   return {
     bytes,
+    fontkit: { ...fontkit, create: () => font },
     settable,
-    measure: (words) =>
-      settable(words).runs.reduce((length, run) => length + lengthOf(run), 0) / font.unitsPerEm,
+    measure: remember(
+      (words) => settable(words).runs.reduce((length, run) => length + lengthOf(run), 0) / font.unitsPerEm,
+    ),
+  };
+}
+
+/** How many words are remembered: far more than the sheets of one job hold. */
+const REMEMBERED = 1000;
+
+/** Marks of every form say the same few words, so that what was found of them once is kept. */
+function remember<T>(find: (words: string) => T): (words: string) => T {
+  const known = new Map<string, T>();
+  return (words) => {
+    const before = known.get(words);
+    if (before !== undefined) return before;
+    if (known.size >= REMEMBERED) known.clear();
+    const found = find(words);
+    known.set(words, found);
+    return found;
   };
 }
