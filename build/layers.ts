@@ -15,6 +15,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   units: ['fault'],
   layout: ['fault', 'geometry', 'units'],
   bench: ['geometry', 'units', 'layout'],
+  ink: ['fault'],
   marks: ['fault', 'geometry', 'units', 'layout'],
   proof: ['fault', 'geometry', 'units', 'layout'],
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],

@@ -61,6 +61,7 @@ describe('the layers', () => {
     ['shared-fault-imports', { 'shared/fault/a.ts': use('../units/b.ts'), 'shared/units/b.ts': other }],
     ['shared-layout-imports', { 'shared/layout/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
     ['shared-bench-imports', { 'shared/bench/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
+    ['shared-ink-imports', { 'shared/ink/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
     ['shared-marks-imports', { 'shared/marks/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-proof-imports', { 'shared/proof/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-job-imports', { 'shared/job/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
