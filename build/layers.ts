@@ -17,6 +17,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   bench: ['geometry', 'units', 'layout'],
   ink: ['fault'],
   marks: ['fault', 'geometry', 'units', 'layout'],
+  cutting: ['fault', 'geometry', 'units', 'layout', 'job'],
   proof: ['fault', 'geometry', 'units', 'layout'],
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],

@@ -12,6 +12,9 @@ export type FaultCode =
   | 'pieces-do-not-fit-together'
   | 'no-room-after-turning'
   | 'edit-refused'
+  // cutting
+  | 'no-guillotine-order'
+  | 'cutter-refuses'
   // art
   | 'art-missing'
   | 'art-changed'

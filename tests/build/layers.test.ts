@@ -63,6 +63,7 @@ describe('the layers', () => {
     ['shared-bench-imports', { 'shared/bench/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
     ['shared-ink-imports', { 'shared/ink/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
     ['shared-marks-imports', { 'shared/marks/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
+    ['shared-cutting-imports', { 'shared/cutting/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-proof-imports', { 'shared/proof/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-job-imports', { 'shared/job/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-intake-imports', { 'shared/intake/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
