@@ -5,6 +5,7 @@ import type { IForbiddenRuleType } from 'dependency-cruiser';
 const PURE_LIBRARIES: Readonly<Record<string, readonly string[]>> = {
   contract: ['zod'],
   job: ['zod'],
+  run: ['zod'],
   pdf: ['@cantoo/pdf-lib', '@cantoo/fontkit'],
 };
 
@@ -21,8 +22,9 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   proof: ['fault', 'geometry', 'units', 'layout'],
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],
+  run: ['fault', 'geometry', 'units', 'layout', 'job'],
   intake: ['geometry', 'units', 'layout', 'pdf'],
-  contract: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf', 'proof'],
+  contract: ['fault', 'geometry', 'units', 'layout', 'job', 'run', 'pdf', 'proof'],
 };
 
 function partRules(part: string, allowed: readonly string[]): IForbiddenRuleType[] {

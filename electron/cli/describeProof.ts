@@ -1,6 +1,6 @@
 // The proof as the command line tells it.
 import { resolve } from 'node:path';
-import type { SidePage } from '../job/jobSheets.ts';
+import type { SidePage } from '../../shared/job/nameJobFiles.ts';
 import type { SheetsProof } from '../proof/proveSheets.ts';
 
 /** The proof as other programs read it. */

@@ -11,6 +11,7 @@ import { listFolder, makeFolderIn, newFileIn } from './browse.ts';
 import type { Entries } from './entries.ts';
 import type { OpenJobs } from './openJobs.ts';
 import type { RecentsKeeper } from './recentsKeeper.ts';
+import type { RunLogs } from './runLogs.ts';
 import type { Sends } from './sends.ts';
 import type { SettingsKeeper } from './settingsKeeper.ts';
 import type { ChosenPaths, Shell } from './shell.ts';
@@ -28,12 +29,13 @@ export interface HandlerServices {
   readonly jobs: OpenJobs;
   readonly art: ArtDesk;
   readonly sends: Sends;
+  readonly runs: RunLogs;
   /** The jobs that the person asked to open before the window was there; asked for once. */
   readonly takeAsked: () => readonly FileEntry[];
 }
 
 export function makeHandlers(on: HandlerServices): Handlers {
-  const { shell, entries, settings, recents, jobs, art, sends } = on;
+  const { shell, entries, settings, recents, jobs, art, sends, runs } = on;
   const begin = async (what: 'send' | 'prove', ask: SendAsk) => {
     const job = jobFromWindow(entries, ask.job);
     if (!job.ok) return job;
@@ -118,6 +120,11 @@ export function makeHandlers(on: HandlerServices): Handlers {
       prove: (ask) => begin('prove', ask),
       state: ({ send }) => sends.state(send),
       cancel: ({ send }) => sends.cancel(send),
+    },
+    run: {
+      read: ({ file }) => onPath(entries.files.resolve(file), (path) => runs.read(path)),
+      record: ({ file, event }) =>
+        onPath(entries.files.resolve(file), (path) => runs.record(path, event, on.now())),
     },
   };
 }

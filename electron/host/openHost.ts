@@ -13,6 +13,7 @@ import { FileHashes } from './hashes.ts';
 import { Keeping } from './keeping.ts';
 import { OpenJobs } from './openJobs.ts';
 import { RecentsKeeper } from './recentsKeeper.ts';
+import { RunLogs } from './runLogs.ts';
 import { Sends } from './sends.ts';
 import { SettingsKeeper } from './settingsKeeper.ts';
 import type { Shell } from './shell.ts';
@@ -60,6 +61,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
   const jobs = new OpenJobs({ entries, states, watch, keeping, recents, takenIn, now });
   const art = new ArtDesk(entries, hashes);
   const sends = new Sends(entries, (news) => tell('send', news));
+  const runs = new RunLogs(entries, (news) => tell('run', news));
   /** What was asked for before a window was there; `undefined` once one is. */
   let waiting: readonly FileEntry[] | undefined = asked.map((path) => entries.file(path));
   const takeAsked = () => {
@@ -88,6 +90,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
       jobs,
       art,
       sends,
+      runs,
       takeAsked,
     }),
     dropPath: async (path) => (isJob(path) ? ok({ is: 'job', file: entries.file(path) }) : lookAt(path)),
@@ -106,6 +109,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
     picture: (address) => sends.picture(address),
     end: async () => {
       await sends.end();
+      await runs.end();
       await watch.end();
       await keeping.end();
     },

@@ -2,7 +2,6 @@
 import type { Fault } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { ProofReport } from '../../shared/proof/finding.ts';
-import type { SidePage } from '../job/jobSheets.ts';
 import { proveJob } from '../job/proveJob.ts';
 import { sendJob } from '../job/sendJob.ts';
 import type { ProofPicture } from '../proof/pictures.ts';

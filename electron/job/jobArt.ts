@@ -9,11 +9,16 @@ import { type OpenArtFile, openArtFile } from '../art/openArtFile.ts';
 /** The opened art files of a brief, by their whole paths. */
 export type JobArtFiles = ReadonlyMap<string, OpenArtFile>;
 
-/** Opens every art file of a brief whose faces name whole paths. The first that cannot be used is the refusal. */
+/**
+ * Opens every art file of a brief whose faces name whole paths, and tries out the pages that its faces are printed from.
+ * The first that cannot be used is the refusal.
+ */
 export async function openJobArt(brief: Brief): Promise<Result<JobArtFiles>> {
   const files = new Map<string, OpenArtFile>();
-  for (const path of new Set(facesOf(brief).map(({ face }) => face.file))) {
-    const opened = await openArtFile(path);
+  const faces = facesOf(brief).map(({ face }) => face);
+  for (const path of new Set(faces.map((face) => face.file))) {
+    const pages = new Set(faces.filter((face) => face.file === path).map((face) => face.page));
+    const opened = await openArtFile(path, undefined, { pages: [...pages] });
     if (!opened.ok) return opened;
     files.set(path, opened.value);
   }

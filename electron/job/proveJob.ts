@@ -5,7 +5,6 @@ import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.t
 import type { Job } from '../../shared/job/job.ts';
 import type { ProofOptions, SheetsProof } from '../proof/proveSheets.ts';
 import { changedArt, openJobArt } from './jobArt.ts';
-import { nameJobFiles, type SidePage } from './jobSheets.ts';
 import { proveWritten } from './proveWritten.ts';
 
 export interface ProvedJob {

@@ -4,7 +4,6 @@ import type { Job } from '../../shared/job/job.ts';
 import { facesOf } from '../../shared/job/job.ts';
 import { type ProofOptions, proveSheets, type SheetsProof, type WrittenSide } from '../proof/proveSheets.ts';
 import { artFileOf, type JobArtFiles } from './jobArt.ts';
-import type { SidePage } from './jobSheets.ts';
 import { proofJobOf } from './proofJob.ts';
 
 /** Proves the sides of a job from its files, given by name. */

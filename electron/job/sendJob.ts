@@ -4,7 +4,7 @@ import type { Job } from '../../shared/job/job.ts';
 import type { SheetsProof } from '../proof/proveSheets.ts';
 import { sendToFolder } from '../send/sendToFolder.ts';
 import { changedArt, openJobArt } from './jobArt.ts';
-import { type SidePage, writeJobSheets } from './jobSheets.ts';
+import { writeJobSheets } from './jobSheets.ts';
 import { proveWritten } from './proveWritten.ts';
 
 export interface SendJobOptions {

@@ -38,6 +38,24 @@ export async function writeWhole(
   await file.close();
 }
 
+/**
+ * Adds bytes to a file at `end` and has them flushed to the disk; what stood beyond is cut off, a file that is not there
+ * is made. Throws what the system throws, and then leaves the file as long as `end` where the disk still allows it.
+ */
+export async function appendWhole(disk: Disk, path: string, end: number, bytes: Uint8Array): Promise<void> {
+  const file = await disk.open(path, 'a');
+  try {
+    await file.truncate(end);
+    await file.writeFile(bytes);
+    await flush(file, CANNOT_FLUSH);
+  } catch (error) {
+    await file.truncate(end).catch(() => undefined);
+    await file.close().catch(() => undefined);
+    throw error;
+  }
+  await file.close();
+}
+
 /** Has the names in a folder flushed to the disk, where the system offers that. */
 export async function flushFolder(disk: Disk, path: string): Promise<void> {
   let folder: node.FileHandle;

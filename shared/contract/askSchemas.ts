@@ -1,6 +1,7 @@
 // What may stand in each request: checked by the host on arrival, whatever window it came from.
 import { z } from 'zod';
 import { HEADS } from '../geometry/head.ts';
+import { eventSchema } from '../run/entrySchema.ts';
 import { UNITS } from '../units/length.ts';
 import { ACTION_NAMES } from './actions.ts';
 import type { CallOf, Group } from './calls.ts';
@@ -93,4 +94,5 @@ export const ASK_SCHEMAS: AskSchemas = {
     state: z.strictObject({ send }),
     cancel: z.strictObject({ send }),
   },
+  run: { read: z.strictObject({ file }), record: z.strictObject({ file, event: eventSchema }) },
 };

@@ -3,6 +3,7 @@
 import type { Result } from '../fault/result.ts';
 import type { Brief } from '../job/brief.ts';
 import type { FoundTrim } from '../pdf/art/findTrim.ts';
+import type { RunLog } from '../run/logText.ts';
 import type { Beginning, Shown } from './app.ts';
 import type { Art, ArtState, CheckArtAsk, TrimAsk } from './art.ts';
 import type { Choice, FileKind, ListAsk, Listing } from './choosing.ts';
@@ -16,6 +17,7 @@ import type {
   SendHandle,
 } from './handles.ts';
 import type { KeepAsk, OpenJob, Recent, SaveAsk, Saved } from './openJob.ts';
+import type { RecordAsk } from './running.ts';
 import type { ProveAsk, SendAsk, SendPlan, SendState } from './sending.ts';
 import type { Settings, SettingsChange } from './settings.ts';
 
@@ -85,6 +87,12 @@ export interface Calls {
     state(ask: { readonly send: SendHandle }): Result<SendState>;
     cancel(ask: { readonly send: SendHandle }): Result<null>;
   };
+  readonly run: {
+    /** The log of a job's runs. The event `run` tells what others add to it. */
+    read(ask: { readonly file: FileHandle }): Result<RunLog>;
+    /** Adds an event. Once it is answered it is on the disk; what cannot have happened is refused. */
+    record(ask: RecordAsk): Result<RunLog>;
+  };
 }
 
 export type Group = keyof Calls;
@@ -109,4 +117,5 @@ export const CALLS: { readonly [G in Group]: Readonly<Record<CallOf<G>, true>> }
   files: { list: true, newFile: true, newFolder: true },
   art: { takeIn: true, look: true, check: true, findTrim: true },
   send: { plan: true, start: true, prove: true, state: true, cancel: true },
+  run: { read: true, record: true },
 };

@@ -2,6 +2,7 @@
 import type { ActionName } from './actions.ts';
 import type { ArtState } from './art.ts';
 import type { FileEntry } from './handles.ts';
+import type { RunNews } from './running.ts';
 import type { SendNews } from './sending.ts';
 
 export interface Events {
@@ -12,6 +13,7 @@ export interface Events {
   /** The file of some art of the open job has changed, gone or come back. */
   readonly art: ArtState;
   readonly send: SendNews;
+  readonly run: RunNews;
   /** The window is about to be closed: save or keep what is left, then call `app.close`. */
   readonly closing: null;
   /** The host has ended; nothing can be asked any more. What was kept comes back with the next start. */
@@ -26,6 +28,7 @@ export const EVENTS: Readonly<Record<EventName, true>> = {
   'open-job': true,
   art: true,
   send: true,
+  run: true,
   closing: true,
   'host-gone': true,
 };

@@ -1,6 +1,7 @@
 // Sending a job to the RIP folder, and the proof from the files that were really written.
 import type { Fault } from '../fault/result.ts';
 import type { Job } from '../job/job.ts';
+import type { SidePage } from '../job/nameJobFiles.ts';
 import type { ProofReport } from '../proof/finding.ts';
 import type { FolderEntry, FolderHandle, SendHandle } from './handles.ts';
 
@@ -21,7 +22,7 @@ export interface SendPlan {
   readonly folder: FolderEntry;
   readonly files: readonly PlannedFile[];
   /** Which page of which file will print each side. */
-  readonly sides: readonly SentSide[];
+  readonly sides: readonly SidePage[];
 }
 
 export interface PlannedFile {
@@ -49,21 +50,13 @@ export interface Sent {
   /** The proof found faults, so nothing was left in the folder. */
   readonly held: boolean;
   readonly folder: FolderEntry;
-  readonly sides: readonly SentSide[];
+  readonly sides: readonly SidePage[];
   /** What was found in the written files, read back by other means than those that wrote them. */
   readonly proof: ProofReport;
   /** One for each position of the arrangement. */
   readonly pictures: readonly ProvedPicture[];
   /** What the person should know of the art and the marks, in words. */
   readonly notices: readonly string[];
-}
-
-/** Which page of which file prints a side of the sheet. */
-export interface SentSide {
-  readonly side: 1 | 2;
-  readonly name: string;
-  /** From 1. */
-  readonly page: number;
 }
 
 /** What was printed at one position, cut out: the front, and beside it the back, turned as its reader turns it. */

@@ -42,6 +42,8 @@ export type FaultCode =
   // window and host
   | 'handle-unknown'
   | 'browsing-off'
+  // run
+  | 'count-refused'
   // proof
   | 'sheet-missing'
   | 'sheet-unreadable'
