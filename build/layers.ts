@@ -6,6 +6,7 @@ const PURE_LIBRARIES: Readonly<Record<string, readonly string[]>> = {
   contract: ['zod'],
   job: ['zod'],
   run: ['zod'],
+  runSheet: ['uqr'],
   pdf: ['@cantoo/pdf-lib', '@cantoo/fontkit'],
 };
 
@@ -23,6 +24,8 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],
   run: ['fault', 'geometry', 'units', 'layout', 'job'],
+  runSheet: ['fault', 'geometry', 'units', 'layout', 'marks', 'job', 'pdf', 'cutting'],
+  ticket: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf', 'cutting', 'runSheet'],
   intake: ['geometry', 'units', 'layout', 'pdf'],
   contract: ['fault', 'geometry', 'units', 'layout', 'job', 'run', 'pdf', 'proof'],
 };

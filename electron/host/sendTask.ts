@@ -1,6 +1,7 @@
 // Sending or proving a job as one task: what it is told, what it reports on the way, and how it ends.
 import type { Fault } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
+import type { SidePage } from '../../shared/job/nameJobFiles.ts';
 import type { ProofReport } from '../../shared/proof/finding.ts';
 import { proveJob } from '../job/proveJob.ts';
 import { sendJob } from '../job/sendJob.ts';

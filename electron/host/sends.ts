@@ -6,6 +6,7 @@ import type { FolderHandle, SendHandle } from '../../shared/contract/handles.ts'
 import type { SendNews, SendPlan, SendState } from '../../shared/contract/sending.ts';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
+import { nameJobFiles } from '../../shared/job/nameJobFiles.ts';
 import type { Entries } from './entries.ts';
 import { newHandle, UNKNOWN_HANDLE } from './handleTable.ts';
 import type { SendOutcome, SendReport, SendTask } from './sendTask.ts';

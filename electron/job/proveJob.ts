@@ -3,6 +3,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
+import { nameJobFiles, type SidePage } from '../../shared/job/nameJobFiles.ts';
 import type { ProofOptions, SheetsProof } from '../proof/proveSheets.ts';
 import { changedArt, openJobArt } from './jobArt.ts';
 import { proveWritten } from './proveWritten.ts';

@@ -2,6 +2,7 @@
 import type { Result } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { facesOf } from '../../shared/job/job.ts';
+import type { SidePage } from '../../shared/job/nameJobFiles.ts';
 import { type ProofOptions, proveSheets, type SheetsProof, type WrittenSide } from '../proof/proveSheets.ts';
 import { artFileOf, type JobArtFiles } from './jobArt.ts';
 import { proofJobOf } from './proofJob.ts';

@@ -1,6 +1,7 @@
 // Sending a job: its sheets written, read back and proved under hidden names, and only then given to the RIP.
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
+import type { SidePage } from '../../shared/job/nameJobFiles.ts';
 import type { SheetsProof } from '../proof/proveSheets.ts';
 import { sendToFolder } from '../send/sendToFolder.ts';
 import { changedArt, openJobArt } from './jobArt.ts';

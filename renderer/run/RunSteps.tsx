@@ -1,13 +1,13 @@
 // At the printer: what the hands do, in order, how the sheet is turned, and the cautions that go with it.
-import type { SentSide } from '../../shared/contract/sending.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
 import { CAUTIONS } from '../../shared/job/cautions.ts';
+import type { SidePage } from '../../shared/job/nameJobFiles.ts';
+import { stepsOf } from '../../shared/runSheet/steps.ts';
 import { Note } from '../controls/Note.tsx';
 import { useJob } from '../state/store.ts';
-import { stepsOf } from './runSteps.ts';
 import { TurnDrawing } from './TurnDrawing.tsx';
 
-export function RunSteps({ sides }: { readonly sides: readonly SentSide[] }) {
+export function RunSteps({ sides }: { readonly sides: readonly SidePage[] }) {
   const job = useJob();
   const turn = turnOf(job.brief.work);
   return (

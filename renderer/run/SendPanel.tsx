@@ -1,6 +1,7 @@
 // Where the sheets go, what will be written there, and the sending itself.
 import type { SendPlan } from '../../shared/contract/sending.ts';
 import type { Result } from '../../shared/fault/result.ts';
+import { printsInWords } from '../../shared/runSheet/steps.ts';
 import { Button } from '../controls/Button.tsx';
 import { FaultNote, Note } from '../controls/Note.tsx';
 import { cancelSending, proveJob, sendJob } from '../desk/sendings.ts';
@@ -8,7 +9,6 @@ import { chooseRipFolder } from '../desk/settings.ts';
 import type { Sending } from '../state/sendingState.ts';
 import { useApp, useJob } from '../state/store.ts';
 import { outcomeOf, wasHeld } from './outcome.ts';
-import { printsInWords } from './runSteps.ts';
 
 /** `plan`: what sending the job would write; none as long as no folder is chosen. */
 export function SendPanel({ plan }: { readonly plan: Result<SendPlan> | undefined }) {

@@ -1,15 +1,14 @@
 // Loading, turning and looking: what the hands do for a job, in order.
-
-import type { SentSide } from '../../shared/contract/sending.ts';
-import { edgeOfTurn } from '../../shared/geometry/perfecting.ts';
-import { paperError, registerEdges } from '../../shared/geometry/register.ts';
-import type { Turn } from '../../shared/geometry/turn.ts';
-import { turnOf } from '../../shared/geometry/work.ts';
-import type { Handling } from '../../shared/job/cautions.ts';
-import { countJob } from '../../shared/job/counts.ts';
-import { type Job, sheetOf, trimOf } from '../../shared/job/job.ts';
-import { registerMargins } from '../../shared/layout/registerMargins.ts';
-import { showLength, showSize } from '../../shared/units/show.ts';
+import { edgeOfTurn } from '../geometry/perfecting.ts';
+import { paperError, registerEdges } from '../geometry/register.ts';
+import type { Turn } from '../geometry/turn.ts';
+import { turnOf } from '../geometry/work.ts';
+import type { Handling } from '../job/cautions.ts';
+import { countJob } from '../job/counts.ts';
+import { type Job, sheetOf, trimOf } from '../job/job.ts';
+import type { SidePage } from '../job/nameJobFiles.ts';
+import { registerMargins } from '../layout/registerMargins.ts';
+import { showLength, showSize } from '../units/show.ts';
 
 /** Steps that belong together, and the cautions that go with them. */
 export interface StepGroup {
@@ -19,7 +18,7 @@ export interface StepGroup {
 }
 
 /** Which sides of the sheet a file prints, in words. */
-export function printsInWords(sides: readonly SentSide[], name: string): string {
+export function printsInWords(sides: readonly SidePage[], name: string): string {
   const printed = sides.filter((s) => s.name === name);
   if (printed.length < 2) return `prints side ${printed[0]?.side ?? 1}`;
   const pages = new Set(printed.map((s) => s.page));
@@ -33,7 +32,7 @@ export function printsInWords(sides: readonly SentSide[], name: string): string 
  *
  * @source common practice, no source
  */
-export function stepsOf(job: Job, sides: readonly SentSide[]): readonly StepGroup[] {
+export function stepsOf(job: Job, sides: readonly SidePage[]): readonly StepGroup[] {
   const { sheets, overs } = countJob(job);
   const passes = passesOf(job, sides);
   const rest = Math.max(0, sheets - 1);
@@ -85,12 +84,12 @@ function settingsOf({ brief }: Job): string {
 }
 
 /** The passes of a sheet and the turn between them. */
-function passesOf(job: Job, sides: readonly SentSide[]): readonly string[] {
+function passesOf(job: Job, sides: readonly SidePage[]): readonly string[] {
   const { work } = job.brief;
   const turn = turnOf(work);
   const first = sides.find((s) => s.side === 1);
   const second = sides.find((s) => s.side === 2);
-  const of = (side: SentSide | undefined) => (side === undefined ? '' : ` from ${side.name}`);
+  const of = (side: SidePage | undefined) => (side === undefined ? '' : ` from ${side.name}`);
   if (turn === undefined) return [`Print one sheet${of(first)}.`];
   if (work.style === 'perfecting') {
     return [`Print one sheet${of(first)}: page 1 is side 1, page 2 is side 2. The printer turns it itself.`];

@@ -64,6 +64,18 @@ describe('the layers', () => {
     ['shared-ink-imports', { 'shared/ink/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
     ['shared-marks-imports', { 'shared/marks/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-cutting-imports', { 'shared/cutting/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
+    [
+      'shared-runSheet-imports',
+      { 'shared/runSheet/a.ts': use('../contract/b.ts'), 'shared/contract/b.ts': other },
+    ],
+    [
+      'shared-ticket-imports',
+      { 'shared/ticket/a.ts': use('../contract/b.ts'), 'shared/contract/b.ts': other },
+    ],
+    [
+      'shared-ticket-libraries',
+      { 'shared/ticket/a.ts': "import { encode } from 'uqr';\nexport const e = encode;\n" },
+    ],
     ['shared-proof-imports', { 'shared/proof/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-job-imports', { 'shared/job/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-run-imports', { 'shared/run/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
