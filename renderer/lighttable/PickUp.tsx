@@ -17,10 +17,13 @@ export function PickUp({ faults }: { readonly faults: readonly LightFault[] }) {
           <li key={index}>
             <Button
               className="pick"
+              aria-label={nameInWords(position, index)}
               aria-pressed={inHand === index}
               onPress={() => app.getState().takeInHand(inHand === index ? undefined : index)}
             >
-              {nameInWords(position, index)}
+              <span className="number">{index + 1}</span>
+              <span className="piece-name">{position.piece}</span>
+              <span className="soft">{position.face}</span>
               {faults.some((f) => f.positions.includes(index)) && <Sign tone="bad" />}
             </Button>
           </li>
