@@ -4,6 +4,7 @@ import type { Size } from '../geometry/space.ts';
 import type { Turn } from '../geometry/turn.ts';
 import type { Work } from '../geometry/work.ts';
 import type { Form } from '../layout/placement.ts';
+import { breakLines } from './breakLines.ts';
 import { sideWords } from './leadBar.ts';
 import { ASCENT, DESCENT, type Measure, type Stamp } from './mark.ts';
 
@@ -82,18 +83,6 @@ export function slugs(
     [[...named, run, turning].join(' · ')],
   ];
   return SIZES.flatMap((size) => shapes.map((lines) => setLines(lines, size, measure)));
-}
-
-/** Words in lines that are no longer than the column, broken between words where that can be done. */
-function breakLines(words: string, column: number, measure: Measure): readonly string[] {
-  const lines: string[] = [];
-  for (const word of words.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && measure(`${last} ${word}`) <= column)
-      lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
 }
 
 function setLines(lines: readonly string[], size: number, measure: Measure): Stamp {

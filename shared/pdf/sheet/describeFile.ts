@@ -14,13 +14,7 @@ import type { Work } from '../../geometry/work.ts';
  * @param created in UTC, `2026-03-01T14:30:00Z`; throws for anything else.
  * @source ISO 32000-1, 14.3.3 (information), 7.9.4 (dates), 12.2 (PrintScaling, Duplex).
  */
-export function describeFile(
-  target: PDFDocument,
-  title: string,
-  created: string,
-  sheet: Size,
-  work: Work,
-): void {
+export function describeFile(target: PDFDocument, title: string, created: string, duplex: Duplex): void {
   const { context } = target;
   const date = PDFString.of(pdfDate(created));
   const information = context.obj({
@@ -34,14 +28,17 @@ export function describeFile(
   context.trailerInfo.Info = context.register(information);
   const preferences = context.obj({
     PrintScaling: 'None',
-    Duplex: duplexOf(sheet, work),
+    Duplex: duplex,
     DisplayDocTitle: true,
   });
   target.catalog.set(PDFName.of('ViewerPreferences'), preferences);
 }
 
+/** How a sheet is printed: on one side at a time, or turned by the printer about one of its edges. */
+export type Duplex = 'Simplex' | 'DuplexFlipLongEdge' | 'DuplexFlipShortEdge';
+
 /** How a duplex printer has to turn the sheet, or that it prints one side at a time. */
-function duplexOf(sheet: Size, work: Work): string {
+export function duplexOf(sheet: Size, work: Work): Duplex {
   if (work.style !== 'perfecting') return 'Simplex';
   const edge = edgeOfTurn(work.turn, sheet);
   return edge === 'long' ? 'DuplexFlipLongEdge' : 'DuplexFlipShortEdge';

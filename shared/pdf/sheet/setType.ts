@@ -15,13 +15,17 @@ export interface SetType {
 /** For a document in which no words are set. */
 export const NO_TYPE: SetType = { ref: undefined, encode: () => '<>', notices: () => [] };
 
-/** The name under which the embedded glyphs go: six capitals mark a subset. */
-const SUBSET_NAME = 'TRNLAY+Marks';
-
-/** Embeds the face into a document; only the glyphs that are set come along. */
-export async function embedType(target: PDFDocument, font: SheetFont): Promise<SetType> {
+/**
+ * Embeds a face into a document; only the glyphs that are set come along. `name` is the name under which they go: six
+ * capitals mark a subset, and no two faces of one document have the same.
+ */
+export async function embedType(
+  target: PDFDocument,
+  font: SheetFont,
+  name = 'TRNLAY+Marks',
+): Promise<SetType> {
   target.registerFontkit(font.fontkit);
-  const face = await target.embedFont(font.bytes, { subset: true, customName: SUBSET_NAME });
+  const face = await target.embedFont(font.bytes, { subset: true, customName: name });
   const lacking = new Set<string>();
   return {
     ref: face.ref,

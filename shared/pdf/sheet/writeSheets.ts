@@ -7,7 +7,7 @@ import { groupByFile } from '../../layout/forms.ts';
 import type { Form } from '../../layout/placement.ts';
 import type { FaceName } from '../../layout/position.ts';
 import type { Mark } from '../../marks/mark.ts';
-import { describeFile } from './describeFile.ts';
+import { describeFile, duplexOf } from './describeFile.ts';
 import { drawMark } from './drawMarks.ts';
 import { drawFace, type PlacedFace } from './placeFace.ts';
 import { embedType, NO_TYPE } from './setType.ts';
@@ -81,7 +81,7 @@ async function writeFile(
   forms: readonly SheetForm[],
 ): Promise<Result<{ readonly bytes: Uint8Array; readonly notices: readonly string[] }>> {
   const target = await PDFDocument.create({ updateMetadata: false });
-  describeFile(target, input.title, input.created, input.sheet, input.work);
+  describeFile(target, input.title, input.created, duplexOf(input.sheet, input.work));
   const faces = input.openFaces(target);
   const hasWords = forms.some((f) => f.marks.some((m) => m.kind === 'words'));
   const type = hasWords ? await embedType(target, input.font) : NO_TYPE;
