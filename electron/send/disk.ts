@@ -39,17 +39,28 @@ export async function writeWhole(
 }
 
 /**
- * Adds bytes to a file at `end` and has them flushed to the disk; what stood beyond is cut off, a file that is not there
- * is made. Throws what the system throws, and then leaves the file as long as `end` where the disk still allows it.
+ * Adds bytes at the end of a file and has them flushed to the disk; a file that is not there is made. `cutAt`: where the
+ * file ends before, if not all of it is to stay. Throws what the system throws, and then leaves the file without the
+ * bytes where the disk still allows it.
  */
-export async function appendWhole(disk: Disk, path: string, end: number, bytes: Uint8Array): Promise<void> {
+export async function appendWhole(
+  disk: Disk,
+  path: string,
+  bytes: Uint8Array,
+  cutAt: number | undefined,
+): Promise<void> {
   const file = await disk.open(path, 'a');
   try {
-    await file.truncate(end);
-    await file.writeFile(bytes);
-    await flush(file, CANNOT_FLUSH);
+    if (cutAt !== undefined) await file.truncate(cutAt);
+    const { size } = await file.stat();
+    try {
+      await file.writeFile(bytes);
+      await flush(file, CANNOT_FLUSH);
+    } catch (error) {
+      await file.truncate(size).catch(() => undefined);
+      throw error;
+    }
   } catch (error) {
-    await file.truncate(end).catch(() => undefined);
     await file.close().catch(() => undefined);
     throw error;
   }

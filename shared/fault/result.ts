@@ -12,6 +12,7 @@ export type FaultCode =
   | 'pieces-do-not-fit-together'
   | 'no-room-after-turning'
   | 'edit-refused'
+  | 'gang-impossible'
   // cutting
   | 'no-guillotine-order'
   | 'cutter-refuses'

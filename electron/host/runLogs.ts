@@ -1,0 +1,74 @@
+// The logs of runs that this host reads and writes: one after another, and watched for what others write into them.
+import { type FSWatcher, watch } from 'chokidar';
+import type { RunNews } from '../../shared/contract/running.ts';
+import type { Result } from '../../shared/fault/result.ts';
+import type { RunEvent } from '../../shared/run/events.ts';
+import type { RunLog } from '../../shared/run/logText.ts';
+import { NODE_DISK } from '../send/disk.ts';
+import type { Entries } from './entries.ts';
+import { addToRunLog, logPathOf, readRunLog } from './runLog.ts';
+
+/** How long a log must lie still before it is looked at, in ms: of changes in quick succession the last must be seen. */
+const STILL_FOR = 100;
+
+export class RunLogs {
+  readonly #entries: Entries;
+  readonly #tell: (news: RunNews) => void;
+  #last: Promise<unknown> = Promise.resolve();
+  /** The job whose log is followed, and what was last known of that log. */
+  #followed: { readonly job: string; readonly watcher: FSWatcher; known: string } | undefined;
+
+  constructor(entries: Entries, tell: (news: RunNews) => void) {
+    this.#entries = entries;
+    this.#tell = tell;
+  }
+
+  /** The log of the job at this path. From now on the window is told when somebody else adds to it. */
+  async read(job: string): Promise<Result<RunLog>> {
+    if (this.#followed?.job !== job) await this.#follow(job);
+    return this.#inTurn(job, () => readRunLog(NODE_DISK, logPathOf(job)));
+  }
+
+  record(job: string, event: RunEvent, now: Date): Promise<Result<RunLog>> {
+    return this.#inTurn(job, () => addToRunLog(NODE_DISK, logPathOf(job), event, now));
+  }
+
+  async end(): Promise<void> {
+    await this.#last;
+    await this.#followed?.watcher.close();
+    this.#followed = undefined;
+  }
+
+  #inTurn(job: string, look: () => Promise<Result<RunLog>>): Promise<Result<RunLog>> {
+    const looked = this.#last.then(look).then((log) => {
+      if (this.#followed?.job === job) this.#followed.known = JSON.stringify(log);
+      return log;
+    });
+    this.#last = looked.catch(() => undefined);
+    return looked;
+  }
+
+  async #follow(job: string): Promise<void> {
+    const before = this.#followed;
+    const watcher = watch(logPathOf(job), {
+      ignoreInitial: true,
+      awaitWriteFinish: { stabilityThreshold: STILL_FOR, pollInterval: 50 },
+    });
+    this.#followed = { job, watcher, known: '' };
+    const look = () => {
+      this.#look(job).catch((error) => watcher.emit('error', error));
+    };
+    watcher.on('add', look).on('change', look).on('unlink', look);
+    await before?.watcher.close();
+  }
+
+  async #look(job: string): Promise<void> {
+    const followed = this.#followed;
+    if (followed?.job !== job) return;
+    const { known } = followed;
+    const log = await this.#inTurn(job, () => readRunLog(NODE_DISK, logPathOf(job)));
+    if (log.ok && followed.known !== known) {
+      this.#tell({ file: this.#entries.files.issue(job), log: log.value });
+    }
+  }
+}

@@ -1,0 +1,68 @@
+// What may stand in an entry of a run: checked when it comes from the window and when a log is read.
+import { z } from 'zod';
+import type { Entry, RunEvent } from './events.ts';
+import { RUN_SCHEMA, type RunPlan } from './plan.ts';
+
+/** More sheets or pieces than any run of a small studio has. */
+const MOST = 100_000_000;
+
+const words = (longest: number) => z.string().trim().min(1).max(longest);
+const none = z.int().min(0).max(MOST);
+const some = z.int().min(1).max(MOST);
+const pass = z.literal([1, 2]);
+const reason = words(120);
+const piece = words(1000);
+const turn = z.literal(['side-to-side', 'end-to-end']);
+
+const plan: z.ZodType<RunPlan> = z.strictObject({
+  schema: z.literal(RUN_SCHEMA),
+  title: z.string().max(1000),
+  work: z.discriminatedUnion('style', [
+    z.strictObject({ style: z.literal(['simplex', 'work-and-turn', 'work-and-tumble']) }),
+    z.strictObject({ style: z.literal(['work-and-back', 'perfecting']), turn }),
+  ]),
+  passes: pass,
+  sides: pass,
+  needed: none,
+  overs: z.strictObject({ percent: z.number().min(0).max(1000), least: none }),
+  sheets: none,
+  designs: z.array(z.strictObject({ piece, wanted: some, perSheet: none })).min(1),
+});
+
+/** An event without its number and time: what the window tells, and what a log holds. */
+export const eventSchema: z.ZodType<RunEvent> = z.union([
+  z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('begun'), plan }),
+    z.strictObject({ kind: z.literal('loaded'), sheets: some }),
+    z.strictObject({ kind: z.literal('good'), pass, sheets: some }),
+    z.strictObject({ kind: z.literal('spoiled'), pass, sheets: some, reason }),
+    z.strictObject({ kind: z.literal('turned') }),
+    z.strictObject({
+      kind: z.literal('trimmed'),
+      piece,
+      good: none,
+      spoiled: none,
+      reason: z.string().max(120),
+    }),
+    z.strictObject({
+      kind: z.literal('delivered'),
+      pieces: z.array(z.strictObject({ piece, pieces: some })).min(1),
+    }),
+    z
+      .strictObject({
+        kind: z.literal('measured'),
+        ink: z.number().positive().max(MOST).optional(),
+        minutes: z.number().positive().max(MOST).optional(),
+      })
+      .refine(({ ink, minutes }) => ink !== undefined || minutes !== undefined),
+    z.strictObject({ kind: z.literal('undone'), of: some }),
+  ]),
+  z.strictObject({ kind: z.literal('proofed'), go: z.literal(true) }),
+  z.strictObject({ kind: z.literal('proofed'), go: z.literal(false), reason }),
+]);
+
+export const entrySchema: z.ZodType<Entry> = z.strictObject({
+  id: some,
+  at: z.iso.datetime(),
+  event: eventSchema,
+});

@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest';
+import { nextStep, stepsOfRun } from '../../../shared/run/nextStep.ts';
+import { prospectOf, sayProspect } from '../../../shared/run/prospect.ts';
+import {
+  delivered,
+  go,
+  good,
+  load,
+  noGo,
+  runOf,
+  spoiled,
+  supperRun,
+  trimmed,
+  turned,
+} from '../../kit/runs.ts';
+
+describe('whether the quantity can still be met', () => {
+  it('counts what is finished, what is in hand, and what may yet be spoiled', () => {
+    const run = runOf(supperRun, load(30), go, good(1, 20), spoiled(1, 2, 'askew'), turned, good(2, 10));
+    // 108 wanted four up: 27 sheets. 11 are finished; 10 turned and 7 blank are in hand.
+    expect(prospectOf(run)).toEqual({
+      designs: [{ piece: 'Supper', wanted: 108, there: 44, canCome: 112 }],
+      toFinish: 16,
+      toPrint: 6,
+      inHand: 17,
+      spare: 1,
+      toLoad: 0,
+      toLoadWithOvers: 0,
+    });
+    expect(sayProspect(run)).toEqual({
+      stands: 'can-be-met',
+      says: 'The quantity can still be met: 16 sheets have yet to come good, 17 are in hand, so 1 may be spoiled.',
+    });
+  });
+
+  it('says so at the very last sheet that may be spoiled, and at the one after it', () => {
+    const last = runOf(supperRun, load(30), go, spoiled(1, 3, 'jam'));
+    expect(sayProspect(last)).toEqual({
+      stands: 'can-be-met',
+      says: 'The quantity can still be met: 26 sheets have yet to come good, 26 are in hand, so none may be spoiled.',
+    });
+    const beyond = runOf(supperRun, load(30), go, spoiled(1, 4, 'jam'));
+    expect(sayProspect(beyond)).toEqual({
+      stands: 'short',
+      says: '1 short: load 4 sheets more, 1 needed and 3 overs. 26 sheets have yet to come good.',
+    });
+    expect(prospectOf(beyond)).toMatchObject({ toLoad: 1, toLoadWithOvers: 4, spare: 0, toPrint: 26 });
+  });
+
+  it('needs another sheet when the knife spoils more pieces than are left over', () => {
+    const printed = [load(30), go, good(1, 26), turned, good(2, 26)];
+    expect(sayProspect(runOf(supperRun, ...printed))).toEqual({
+      stands: 'met',
+      says: 'The quantity is met; 3 are over.',
+    });
+    const run = runOf(supperRun, ...printed, trimmed('Supper', 107, 1, 'torn'));
+    expect(prospectOf(run)).toMatchObject({ toFinish: 1, toPrint: 1, inHand: 3, spare: 2 });
+    expect(sayProspect(run).says).toBe(
+      'The quantity can still be met: 1 sheet has yet to come good, 3 are in hand, so 2 may be spoiled.',
+    );
+  });
+
+  it('goes by the design that lacks most, and says when one lies on no sheet', () => {
+    const designs = [
+      { piece: 'Card', wanted: 40, perSheet: 4 },
+      { piece: 'Tag', wanted: 13, perSheet: 1 },
+    ];
+    expect(prospectOf(runOf({ ...supperRun, designs }, load(10)))).toMatchObject({ toFinish: 13, toLoad: 3 });
+    const none = { ...supperRun, designs: [...designs, { piece: 'Menu', wanted: 5, perSheet: 0 }] };
+    expect(sayProspect(runOf(none, load(20)))).toEqual({
+      stands: 'short',
+      says: 'Menu cannot be met: no sheet of this run holds any.',
+    });
+  });
+});
+
+describe('what comes next', () => {
+  it('follows the sheets from loading to delivery', () => {
+    const events = [
+      load(30),
+      noGo('banding'),
+      go,
+      good(1, 27),
+      turned,
+      spoiled(2, 1, 'askew'),
+      good(2, 26),
+      trimmed('Supper', 108),
+      delivered('Supper', 108),
+    ];
+    const steps = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9].map((n) =>
+      nextStep(runOf(supperRun, ...events.slice(0, n))),
+    );
+    expect(steps).toEqual([
+      'load',
+      'proof',
+      'proof',
+      'pass-1',
+      'pass-1',
+      'pass-2',
+      'pass-2',
+      'trim',
+      'deliver',
+      'done',
+    ]);
+  });
+
+  it('is the turn once no blank sheet is left, and loading when all are used up and some are lacking', () => {
+    expect(nextStep(runOf(supperRun, load(20), go, good(1, 19)))).toBe('turn');
+    expect(nextStep(runOf(supperRun, load(20), go, good(1, 19), turned, good(2, 19)))).toBe('load');
+    expect(nextStep(runOf(supperRun, load(20), go, good(1, 9), turned, noGo('shifted')))).toBe('proof');
+  });
+
+  it('knows no turn where the sheet goes through once', () => {
+    const once = {
+      ...supperRun,
+      work: { style: 'perfecting', turn: 'side-to-side' } as const,
+      passes: 1 as const,
+    };
+    expect(stepsOfRun(runOf(once))).toEqual(['load', 'proof', 'pass-1', 'trim', 'deliver']);
+    expect(nextStep(runOf(once, load(30), go, good(1, 26)))).toBe('trim');
+    expect(stepsOfRun(runOf(supperRun))).toEqual([
+      'load',
+      'proof',
+      'pass-1',
+      'turn',
+      'pass-2',
+      'trim',
+      'deliver',
+    ]);
+  });
+
+  it('is trimming on as long as fewer pieces are counted than the sheets will give', () => {
+    const run = runOf(
+      supperRun,
+      load(30),
+      go,
+      good(1, 27),
+      turned,
+      good(2, 27),
+      trimmed('Supper', 100, 3, 'torn'),
+    );
+    expect(nextStep(run)).toBe('trim');
+  });
+});
