@@ -5,6 +5,7 @@ import type { IForbiddenRuleType } from 'dependency-cruiser';
 const PURE_LIBRARIES: Readonly<Record<string, readonly string[]>> = {
   contract: ['zod'],
   job: ['zod'],
+  library: ['zod'],
   run: ['zod'],
   runSheet: ['uqr'],
   pdf: ['@cantoo/pdf-lib', '@cantoo/fontkit'],
@@ -26,8 +27,10 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   run: ['fault', 'geometry', 'units', 'layout', 'job'],
   runSheet: ['fault', 'geometry', 'units', 'layout', 'marks', 'job', 'pdf', 'cutting'],
   ticket: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf', 'cutting', 'runSheet'],
+  library: ['fault', 'geometry', 'units', 'layout', 'ink', 'job'],
+  plan: ['fault', 'geometry', 'units', 'layout', 'ink', 'job', 'library', 'cutting'],
   intake: ['geometry', 'units', 'layout', 'pdf'],
-  contract: ['fault', 'geometry', 'units', 'layout', 'job', 'run', 'pdf', 'proof'],
+  contract: ['fault', 'geometry', 'units', 'layout', 'job', 'run', 'pdf', 'proof', 'library'],
 };
 
 function partRules(part: string, allowed: readonly string[]): IForbiddenRuleType[] {

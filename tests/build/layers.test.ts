@@ -62,6 +62,9 @@ describe('the layers', () => {
     ['shared-layout-imports', { 'shared/layout/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
     ['shared-bench-imports', { 'shared/bench/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
     ['shared-ink-imports', { 'shared/ink/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
+    ['shared-library-imports', { 'shared/library/a.ts': use('../plan/b.ts'), 'shared/plan/b.ts': other }],
+    ['shared-plan-imports', { 'shared/plan/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
+    ['shared-plan-libraries', { 'shared/plan/a.ts': "import { z } from 'zod';\nexport const r = z;\n" }],
     ['shared-marks-imports', { 'shared/marks/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-cutting-imports', { 'shared/cutting/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     [
