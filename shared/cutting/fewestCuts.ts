@@ -1,0 +1,43 @@
+// How many cuts free every piece of a part, if the machine sets no limits.
+import { boundsOf, clearLines, type Field, keyOf, type LineWay, type Part, partAt } from './field.ts';
+
+const WAYS: readonly LineWay[] = ['up', 'across'];
+const EDGES = ['left', 'right', 'tail', 'lead'] as const;
+
+/**
+ * The fewest cuts for any part of a sheet that can be cut; none for waste.
+ *
+ * Waste around all pieces of a part is trimmed first, which never costs a cut: whoever trims later trims the same edge
+ * once for every part that still has it. So only what lies between the outermost trims has to be searched. With
+ * `everyLine` every clear line is tried and the answer is the fewest there can be; else only the last line of each
+ * direction is, which is as good for a grid and quick for hundreds of pieces.
+ */
+export function fewestCuts(field: Field, everyLine: boolean): (part: Part) => number {
+  const known = new Map<string, number>();
+
+  function withTrims(part: Part): number {
+    if (part.pieces.length === 0) return 0;
+    const bounds = boundsOf(field, part.pieces);
+    const trims = EDGES.filter((edge) => bounds[edge] !== part[edge]).length;
+    return trims + between({ ...bounds, pieces: part.pieces });
+  }
+
+  function between(part: Part): number {
+    if (part.pieces.length === 1) return 0;
+    const key = keyOf(part);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    let fewest = Infinity;
+    for (const way of WAYS) {
+      const lines = clearLines(field, part, way);
+      for (const line of everyLine ? lines : lines.slice(-1)) {
+        const [one, other] = partAt(field, part, way, line);
+        fewest = Math.min(fewest, 1 + withTrims(one) + withTrims(other));
+      }
+    }
+    known.set(key, fewest);
+    return fewest;
+  }
+
+  return withTrims;
+}

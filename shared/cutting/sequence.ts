@@ -1,0 +1,177 @@
+// From a plan for every part to one list of steps: what is cut next, and which stacks are cut with one setting.
+import type { SheetEdge } from '../geometry/sheet.ts';
+import { same, within } from '../geometry/tolerance.ts';
+import type { Cutter } from './cutter.ts';
+import { areaOf, type Field, isDone, isRaw, type Part, placeOf, wholeSheet } from './field.ts';
+import { atHand, dimensionOf, turnsBetween } from './lie.ts';
+import { alongKnife, gaugeDistance } from './machineLimits.ts';
+import type { CutKind, CutPart, CutRegister, CutStep, Outcome, QuarterTurns } from './order.ts';
+import type { Choice, Plan } from './search.ts';
+import { kindOf, nameOfStack, partsOf, type Stack, uncut } from './stack.ts';
+
+/** What the steps are made from. */
+export interface Sequenced {
+  readonly field: Field;
+  readonly plan: Plan;
+  readonly cutter: Cutter;
+  readonly holds: (edge: SheetEdge) => boolean;
+  readonly registerFrom: (root: SheetEdge) => CutRegister;
+}
+
+/** A stack that waits for its next cut. */
+interface Waiting {
+  readonly stack: Stack;
+  readonly choice: Choice;
+  readonly turned: QuarterTurns;
+  readonly distance: number;
+  readonly kind: CutKind;
+}
+
+/**
+ * The steps. What lies on the table is cut as long as it need not be turned; then the largest stacks are fetched
+ * first, so that small pieces come last; and stacks of one size that want the same cut wait for one another, so that
+ * the back gauge is set once for all of them.
+ */
+export function stepsOf(input: Sequenced): readonly CutStep[] {
+  const steps: CutStep[] = [];
+  let waiting = waitingFor(input, uncut(wholeSheet(input.field)));
+  let named = 1;
+  let onTable: readonly string[] = [];
+  while (waiting.length > 0) {
+    const [first] = waiting.toSorted((a, b) => compare(input.field, a, b, onTable));
+    if (first === undefined) break;
+    const together = waiting.filter((other) => isAlike(input.field, first, other));
+    waiting = waiting.filter((other) => !together.includes(other));
+    const cut = together.map((one) => {
+      const made = cutOne(input.field, one, () => nameOfStack(named++));
+      waiting = [...waiting, ...made.stacks.flatMap((stack) => waitingFor(input, stack))];
+      return made.part;
+    });
+    onTable = together.map((one) => one.stack.name);
+    steps.push(stepFrom(input, first, cut, steps.length + 1));
+  }
+  return steps;
+}
+
+function waitingFor(input: Sequenced, stack: Stack): readonly Waiting[] {
+  const choice = input.plan(stack.part, stack.lay);
+  if (choice === undefined) return [];
+  const { gauge, line } = choice;
+  return [
+    {
+      stack,
+      choice,
+      turned: stack.lay === undefined ? 0 : turnsBetween(stack.lay, gauge),
+      distance: gaugeDistance(input.field, stack.part, gauge, line),
+      kind: kindOf(input.field, stack, choice),
+    },
+  ];
+}
+
+/** Which of two comes first. */
+function compare(field: Field, a: Waiting, b: Waiting, onTable: readonly string[]): number {
+  const reach = (one: Waiting) => (one.turned !== 0 ? 2 : onTable.includes(one.stack.name) ? 0 : 1);
+  if (reach(a) !== reach(b)) return reach(a) - reach(b);
+  const larger = sizeOf(field, b.stack.part) - sizeOf(field, a.stack.part);
+  if (Math.abs(larger) > 1) return larger;
+  return same(a.distance, b.distance) ? 0 : b.distance - a.distance;
+}
+
+function sizeOf(field: Field, part: Part): number {
+  const { w, h } = areaOf(field, part);
+  return w * h;
+}
+
+/** Whether both are cut with one setting, from one lie, to the same effect. */
+function isAlike(field: Field, a: Waiting, b: Waiting): boolean {
+  return (
+    a.choice.gauge === b.choice.gauge &&
+    a.turned === b.turned &&
+    a.kind === b.kind &&
+    same(a.distance, b.distance) &&
+    a.stack.roots[a.choice.gauge] === b.stack.roots[b.choice.gauge] &&
+    isOneSize(field, a.stack.part, b.stack.part) &&
+    a.choice.behind.pieces.length === b.choice.behind.pieces.length &&
+    a.choice.inFront.pieces.length === b.choice.inFront.pieces.length
+  );
+}
+
+function isOneSize(field: Field, a: Part, b: Part): boolean {
+  const [one, other] = [areaOf(field, a), areaOf(field, b)];
+  return same(one.w, other.w) && same(one.h, other.h);
+}
+
+/** Cuts one stack: what is said of it, and the stacks that it leaves. Behind the knife it keeps its name. */
+function cutOne(
+  field: Field,
+  { stack, choice }: Waiting,
+  nextName: () => string,
+): { readonly part: CutPart; readonly stacks: readonly Stack[] } {
+  const [behind, inFront] = partsOf(field, stack, choice);
+  const isBoth = !isDone(field, behind.part) && !isDone(field, inFront.part);
+  const named: Stack = isBoth ? { ...inFront, name: nextName() } : inFront;
+  const part: CutPart = {
+    stack: stack.name,
+    area: areaOf(field, stack.part),
+    line: lineOf(field, stack.part, choice),
+    behind: outcomeOf(field, behind),
+    inFront: outcomeOf(field, named),
+  };
+  return { part, stacks: [behind, named] };
+}
+
+function outcomeOf(field: Field, stack: Stack): Outcome {
+  const area = areaOf(field, stack.part);
+  const [first] = stack.part.pieces;
+  if (first === undefined) return { becomes: 'waste', area };
+  if (!isDone(field, stack.part)) return { becomes: 'stack', area, stack: stack.name };
+  return { becomes: 'piece', area, position: first };
+}
+
+function lineOf(field: Field, part: Part, { gauge, line }: Choice): CutPart['line'] {
+  const { x, y, w, h } = areaOf(field, part);
+  if (dimensionOf(gauge) === 'width') {
+    const at = placeOf(field, 'up', line);
+    return [
+      { x: at, y },
+      { x: at, y: y + h },
+    ];
+  }
+  const at = placeOf(field, 'across', line);
+  return [
+    { x, y: at },
+    { x: x + w, y: at },
+  ];
+}
+
+function stepFrom(input: Sequenced, first: Waiting, cut: readonly CutPart[], number: number): CutStep {
+  const { field, cutter } = input;
+  const { stack, choice, turned, distance, kind } = first;
+  const [one, ...others] = cut;
+  if (one === undefined) throw new Error('A step cuts at least one stack');
+  const abreast = Math.max(1, countWithin(alongKnife(field, stack.part, choice.gauge), cutter.widest));
+  return {
+    number,
+    turned,
+    gauge: choice.gauge,
+    side: sideGuide(input, stack.part, choice.gauge),
+    distance,
+    kind,
+    parts: [one, ...others],
+    strokes: Math.ceil(cut.length / abreast),
+    register: input.registerFrom(stack.roots[choice.gauge]),
+  };
+}
+
+function countWithin(length: number, room: number): number {
+  let count = Math.floor(room / length);
+  if (within((count + 1) * length, room)) count += 1;
+  return count;
+}
+
+/** The guide at which a true edge lies, the cutter's first one before the other. */
+function sideGuide({ field, cutter, holds }: Sequenced, part: Part, gauge: SheetEdge): CutStep['side'] {
+  const isTrue = (edge: SheetEdge) => !isRaw(field, part, edge) || holds(edge);
+  const hand = cutter.guides.find((guide) => isTrue(atHand(gauge, guide))) ?? cutter.guides[0];
+  return { hand, edge: atHand(gauge, hand) };
+}
