@@ -7,12 +7,16 @@ export type FaultCode =
   | 'brief-invalid'
   | 'job-invalid'
   | 'job-too-new'
+  | 'library-invalid'
+  | 'library-too-new'
   // laying out
   | 'piece-too-large'
   | 'pieces-do-not-fit-together'
   | 'no-room-after-turning'
   | 'edit-refused'
   | 'gang-impossible'
+  // planning
+  | 'plan-impossible'
   // cutting
   | 'no-guillotine-order'
   | 'cutter-refuses'

@@ -7,6 +7,7 @@ import type { Centring } from '../layout/centring.ts';
 import type { Overs } from '../layout/count.ts';
 import type { Lies } from '../layout/lies.ts';
 import type { Length, Unit } from '../units/length.ts';
+import type { JobPlan } from './jobPlan.ts';
 
 /** The customer's order and the sheet it goes on. Lengths keep the unit they were typed in. */
 export interface Brief {
@@ -23,6 +24,8 @@ export interface Brief {
   /** The pattern that the written files are named by. */
   readonly fileNames: string;
   readonly pieces: readonly Piece[];
+  /** Where it was planned to run; none where the sheet was typed in. */
+  readonly plan?: JobPlan | undefined;
 }
 
 export interface SheetBrief {

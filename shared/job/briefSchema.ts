@@ -3,29 +3,7 @@ import { z } from 'zod';
 import { USUAL_OVERS } from '../layout/count.ts';
 import { LIES } from '../layout/lies.ts';
 import { UNITS } from '../units/length.ts';
-
-/** What a field says when it holds the wrong thing, and when it is not there at all. */
-const must = (be: string) => (issue: { readonly input?: unknown }) =>
-  issue.input === undefined ? 'is missing' : `must ${be}`;
-
-/** A length is a number in the brief's own unit, or a text that says its unit. */
-const length = z.union([z.number(), z.string()], {
-  error: must('be a number, or a length such as "1/8 in" or "3 mm"'),
-});
-const size = z.union([z.tuple([length, length]), z.string()], {
-  error: must('be [width, height] or a text such as "5 x 7 in"'),
-});
-const text = z
-  .string({ error: must('be a text') })
-  .trim()
-  .min(1, { error: must('not be empty') });
-const wholeFrom = (least: number) =>
-  z
-    .int({ error: must(`be a whole number of at least ${least}`) })
-    .min(least, { error: `must be at least ${least}` });
-const oneOf = <const T extends readonly string[]>(words: T) =>
-  z.enum(words, { error: must(`be one of ${words.map((w) => `"${w}"`).join(', ')}`) });
-const yesNo = z.boolean({ error: must('be true or false') });
+import { length, must, oneOf, size, text, wholeFrom, yesNo } from './writtenFields.ts';
 
 const turn = oneOf(['side-to-side', 'end-to-end']);
 
@@ -67,6 +45,14 @@ const sheet = z.strictObject({
   sidesAlike: yesNo.default(true),
 });
 
+const plan = z.strictObject({
+  printer: text,
+  feed: text,
+  paper: text,
+  cutFrom: text.optional(),
+  lies: oneOf(LIES).default('either'),
+});
+
 /** A brief as it is written in JSON. Unknown fields are refused, so that a slip of the pen is not passed over. */
 export const writtenBrief = z.strictObject({
   units: oneOf(UNITS),
@@ -97,6 +83,7 @@ export const writtenBrief = z.strictObject({
   pieces: z
     .array(piece, { error: must('be a list of pieces') })
     .min(1, { error: must('hold at least one piece') }),
+  plan: plan.optional(),
 });
 
 export type WrittenBrief = z.infer<typeof writtenBrief>;

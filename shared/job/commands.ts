@@ -7,6 +7,7 @@ import type { Work } from '../geometry/work.ts';
 import type { Overs } from '../layout/count.ts';
 import type { FaceName } from '../layout/position.ts';
 import type { FoundArt, Job } from './job.ts';
+import type { TakenPlan } from './takePlan.ts';
 
 /** What a person can do to a job. Positions are counted from 0; lengths are pt on side 1. */
 export type Command = ArrangementCommand | BriefCommand | OrderCommand;
@@ -56,6 +57,8 @@ export type BriefCommand =
 export type OrderCommand =
   /** Lays the sheet out afresh for another way of working. */
   | { readonly do: 'set-work'; readonly work: Work }
+  /** Lays the sheet out afresh for the printer, the paper and the way of working of a plan. */
+  | { readonly do: 'take-plan'; readonly taken: TakenPlan }
   | { readonly do: 'set-marks'; readonly marks: boolean }
   | { readonly do: 'set-file-names'; readonly pattern: string }
   /** Prints faces from other files or pages, or from their files as they are now. */
@@ -109,6 +112,8 @@ export function nameOfEdit(command: Command): string {
       return `Change how ${command.piece} is turned`;
     case 'set-work':
       return `Change to ${command.work.style}`;
+    case 'take-plan':
+      return `Plan for ${command.taken.plan.printer}`;
     case 'set-marks':
       return command.marks ? 'Print marks' : 'Leave out the marks';
     case 'set-file-names':

@@ -16,6 +16,7 @@ export function edit(job: Job, command: Command): Result<Job> {
     case 'set-reader-turn':
       return editBrief(job, command);
     case 'set-work':
+    case 'take-plan':
     case 'set-marks':
     case 'set-file-names':
     case 'take-art':

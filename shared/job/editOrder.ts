@@ -8,11 +8,14 @@ import { type FoundArt, facesOf, type Job } from './job.ts';
 import { layOutJob } from './layOutJob.ts';
 import { withWork } from './oneForm.ts';
 import { refused } from './refused.ts';
+import { takePlan } from './takePlan.ts';
 
 export function editOrder(job: Job, command: OrderCommand): Result<Job> {
   switch (command.do) {
     case 'set-work':
       return setWork(job, command.work);
+    case 'take-plan':
+      return takePlan(job, command.taken);
     case 'set-marks':
       return ok(withBrief(job, { ...job.brief, marks: command.marks }));
     case 'set-file-names':

@@ -8,7 +8,7 @@ import { points } from '../units/length.ts';
 import type { Brief, Face, Piece } from './brief.ts';
 
 /** The version of the job file that this program writes. */
-export const JOB_SCHEMA = 1;
+export const JOB_SCHEMA = 2;
 
 /** A job as it is worked on. Every change gives a new one. */
 export interface Job {

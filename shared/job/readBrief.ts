@@ -1,10 +1,10 @@
 // Reading a brief that a person or another program wrote: every field checked, every complaint naming its field.
-import type { z } from 'zod';
-import { type Fault, ok, type Result, refuse } from '../fault/result.ts';
+import { ok, type Result, refuse } from '../fault/result.ts';
 import { turnOf, type Work } from '../geometry/work.ts';
 import { lengthOf, points } from '../units/length.ts';
 import type { Brief, Face, Piece } from './brief.ts';
 import { type WrittenBrief, type WrittenFace, type WrittenPiece, writtenBrief } from './briefSchema.ts';
+import { complain, fieldFault } from './fieldFaults.ts';
 import { USUAL_FILE_NAMES } from './fileNames.ts';
 import { type FieldFault, LengthReader } from './lengthReader.ts';
 import { oneFormFaults } from './oneForm.ts';
@@ -15,7 +15,7 @@ import { oneFormFaults } from './oneForm.ts';
  */
 export function readBrief(json: unknown): Result<Brief> {
   const read = readBriefFields(json);
-  return read.ok ? read : refuse(complain(read.fault));
+  return read.ok ? read : refuse(complain('brief-invalid', 'brief', read.fault));
 }
 
 /** Reads a brief as `readBrief` does; a refusal holds every complaint with its field, for a form that shows them there. */
@@ -57,6 +57,7 @@ function build(written: WrittenBrief, reader: LengthReader): Brief {
     overs: written.overs,
     fileNames: written.fileNames ?? USUAL_FILE_NAMES,
     pieces,
+    ...(written.plan === undefined ? {} : { plan: written.plan }),
   };
 }
 
@@ -122,30 +123,4 @@ function contradictions(written: WrittenBrief, brief: Brief): readonly FieldFaul
       faults.push({ field: `pieces[${i}].name`, says: `"${name}" is the name of another piece` });
   });
   return faults;
-}
-
-function fieldFault(issue: z.core.$ZodIssue): FieldFault {
-  const field = issue.path
-    .map((step, i) => (typeof step === 'number' ? `[${step}]` : `${i > 0 ? '.' : ''}${String(step)}`))
-    .join('');
-  if (issue.code === 'unrecognized_keys') {
-    return { field, says: `has no field ${issue.keys.map((k) => `"${k}"`).join(', ')}` };
-  }
-  return { field, says: issue.message };
-}
-
-/** How many complaints are said at once; the rest are counted. */
-const SAID_AT_ONCE = 3;
-
-function complain(faults: readonly FieldFault[]): Fault {
-  const said = faults
-    .slice(0, SAID_AT_ONCE)
-    .map((f) => `${f.field === '' ? 'the brief' : f.field}: ${f.says}`);
-  const more = faults.length - said.length;
-  return {
-    code: 'brief-invalid',
-    message: `The brief cannot be used. ${said.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`,
-    remedy: `Correct ${faults.length === 1 ? 'this field' : 'these fields'} in the brief and try again.`,
-    ...(faults[0] === undefined ? {} : { where: faults[0].field }),
-  };
 }

@@ -3,8 +3,8 @@ import type { Fault } from '../fault/result.ts';
 import type { Size } from '../geometry/space.ts';
 import type { Work } from '../geometry/work.ts';
 import type { InkAmount } from '../ink/inkModel.ts';
-import type { TakenPlan } from '../job/takenPlan.ts';
 import type { SheetCount } from '../layout/count.ts';
+import type { Lies } from '../layout/lies.ts';
 import type { FaceName, Position } from '../layout/position.ts';
 import type { Feed, Paper, PaperForm, Printer } from '../library/library.ts';
 import type { Length } from '../units/length.ts';
@@ -27,7 +27,7 @@ export interface LaidCandidate {
   readonly grain: 'along-feed' | 'across-feed' | 'mixed' | 'unknown';
   readonly work: Work;
   /** How pieces lie that may lie either way. */
-  readonly lies: TakenPlan['lies'];
+  readonly lies: Lies;
   readonly arrangement: readonly Position[];
   /** Pieces that one sheet yields, of all designs together. */
   readonly up: number;

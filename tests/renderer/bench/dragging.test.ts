@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Job } from '../../../shared/job/job.ts';
+import { JOB_SCHEMA, type Job } from '../../../shared/job/job.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import type { Position } from '../../../shared/layout/position.ts';
 import { standAtBench } from '../../kit/bench.ts';
@@ -9,7 +9,7 @@ import { supperWith } from '../../kit/briefs.ts';
 function jobOf(changes: object, arrangement: readonly Position[]): Job {
   const brief = readBrief(supperWith(changes));
   if (!brief.ok) throw new Error(brief.fault.message);
-  return { schema: 1, brief: brief.value, art: [], arrangement };
+  return { schema: JOB_SCHEMA, brief: brief.value, art: [], arrangement };
 }
 const lay = (x: number, y: number, face: 'front' | 'back' = 'front'): Position => ({
   piece: 'Supper',

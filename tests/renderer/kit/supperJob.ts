@@ -1,6 +1,6 @@
 // A job for the tests of the window: four cards, laid by hand, two across and two along an 11 x 17 in sheet.
 import type { Brief } from '../../../shared/job/brief.ts';
-import type { Job } from '../../../shared/job/job.ts';
+import { JOB_SCHEMA, type Job } from '../../../shared/job/job.ts';
 import type { Position } from '../../../shared/layout/position.ts';
 import { lengthOf } from '../../../shared/units/length.ts';
 
@@ -47,7 +47,7 @@ const positionAt = (column: number, row: number): Position => ({
 });
 
 export const supperJob: Job = {
-  schema: 1,
+  schema: JOB_SCHEMA,
   brief,
   art: [],
   arrangement: [positionAt(0, 1), positionAt(1, 1), positionAt(0, 0), positionAt(1, 0)],

@@ -3,7 +3,7 @@ import type { Repeat } from '../../../shared/bench/repeat.ts';
 import type { Command } from '../../../shared/job/commands.ts';
 import { nameOfEdit } from '../../../shared/job/commands.ts';
 import { edit } from '../../../shared/job/edit.ts';
-import type { Job } from '../../../shared/job/job.ts';
+import { JOB_SCHEMA, type Job } from '../../../shared/job/job.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import type { Position } from '../../../shared/layout/position.ts';
 import { supperWith } from '../../kit/briefs.ts';
@@ -12,7 +12,7 @@ import { supperWith } from '../../kit/briefs.ts';
 function jobOf(work: object, arrangement: readonly Position[]): Job {
   const brief = readBrief(supperWith(work));
   if (!brief.ok) throw new Error(brief.fault.message);
-  return { schema: 1, brief: brief.value, art: [], arrangement };
+  return { schema: JOB_SCHEMA, brief: brief.value, art: [], arrangement };
 }
 
 const lay = (x: number, y: number, rest: Partial<Position> = {}): Position => ({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Command } from '../../../shared/job/commands.ts';
 import { edit } from '../../../shared/job/edit.ts';
-import { designsOf, type Job, sheetOf } from '../../../shared/job/job.ts';
+import { designsOf, JOB_SCHEMA, type Job, sheetOf } from '../../../shared/job/job.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import { checkArrangement } from '../../../shared/layout/check.ts';
 import type { Position } from '../../../shared/layout/position.ts';
@@ -20,7 +20,7 @@ function jobOf(
 ): Job {
   const brief = readBrief(supperWith({}, onPiece));
   if (!brief.ok) throw new Error(brief.fault.message);
-  return { schema: 1, brief: brief.value, art: [], arrangement };
+  return { schema: JOB_SCHEMA, brief: brief.value, art: [], arrangement };
 }
 
 function done(job: Job, command: Command): Job {
