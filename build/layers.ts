@@ -20,7 +20,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   bench: ['geometry', 'units', 'layout'],
   ink: ['fault'],
   marks: ['fault', 'geometry', 'units', 'layout'],
-  cutting: ['fault', 'geometry', 'units', 'layout', 'job'],
+  cutting: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf'],
   proof: ['fault', 'geometry', 'units', 'layout'],
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],

@@ -1,7 +1,7 @@
 // What the person at the guillotine should know before the first cut.
 import { paperError } from '../geometry/register.ts';
 import { same, within } from '../geometry/tolerance.ts';
-import { turnOf } from '../geometry/work.ts';
+import { hasOneForm, turnOf } from '../geometry/work.ts';
 import { CAUTIONS } from '../job/cautions.ts';
 import { designNamed } from '../layout/forms.ts';
 import { POINTS_PER } from '../units/length.ts';
@@ -39,6 +39,9 @@ function paperNotices({ knockUp }: Pick<CuttingOrder, 'knockUp'>, { work, hold }
     notices.push(
       `The printer centres the sheet, so half of an error in its ${dimension} goes into the margin at the ${edge} edge, and all cuts that go back to that edge are off by it.`,
     );
+  }
+  if (hasOneForm(work)) {
+    notices.push('Both sides carry the same form: make sure that side 1, which was printed first, lies up.');
   }
   const turn = turnOf(work);
   const turned = turn && paperError(turn, hold);

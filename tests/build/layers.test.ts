@@ -66,7 +66,7 @@ describe('the layers', () => {
     ['shared-plan-imports', { 'shared/plan/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-plan-libraries', { 'shared/plan/a.ts': "import { z } from 'zod';\nexport const r = z;\n" }],
     ['shared-marks-imports', { 'shared/marks/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
-    ['shared-cutting-imports', { 'shared/cutting/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
+    ['shared-cutting-imports', { 'shared/cutting/a.ts': use('../proof/b.ts'), 'shared/proof/b.ts': other }],
     [
       'shared-runSheet-imports',
       { 'shared/runSheet/a.ts': use('../contract/b.ts'), 'shared/contract/b.ts': other },

@@ -1,0 +1,23 @@
+// Hatching: paper that falls away.
+import type { Rect } from '../geometry/space.ts';
+import type { PathShape, Stroke } from '../pdf/document/shape.ts';
+
+/** Between two lines of the hatch, along x, in pt. */
+const STEP = 5;
+
+/** Slanting lines that fill a rectangle, in one path. */
+export function hatch({ x, y, w, h }: Rect, stroke: Stroke): PathShape {
+  const contours = [];
+  for (let start = STEP - h; start < w; start += STEP) {
+    // The line rises by 45 degrees from (x + start, y); only what lies inside is drawn.
+    const from = Math.max(0, start);
+    const to = Math.min(w, start + h);
+    if (to <= from) continue;
+    contours.push({
+      from: { x: x + from, y: y + from - start },
+      along: [{ x: x + to, y: y + to - start }],
+      closed: false,
+    });
+  }
+  return { kind: 'path', contours, stroke };
+}
