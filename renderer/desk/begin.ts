@@ -22,6 +22,9 @@ function hear(): void {
   host.on('open-job', ({ file }) => void openJob(file));
   host.on('art', (state) => app.getState().noteArt([state]));
   host.on('send', ({ send, state }) => app.getState().noteSending(send, state));
+  host.on('run', ({ file, log }) => {
+    if (app.getState().file?.file === file) app.getState().noteRuns(file, log);
+  });
   host.on('closing', async () => {
     if (await closeJob()) await host.app.close();
   });

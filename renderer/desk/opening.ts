@@ -59,7 +59,7 @@ export async function closeJob(): Promise<boolean> {
   endJob();
   putSendingAway();
   showScreen('start');
-  app.setState({ file: undefined, saved: undefined, recents: await host.recents.list() });
+  app.setState({ file: undefined, saved: undefined, runPart: undefined, recents: await host.recents.list() });
   return true;
 }
 
@@ -72,6 +72,7 @@ export async function show(opened: Result<OpenJob>, stage = app.getState().stage
   }
   lay(opened.value);
   putSendingAway();
+  app.setState({ runPart: undefined });
   goTo(stage);
   app.setState({ recents: await host.recents.list() });
   return true;

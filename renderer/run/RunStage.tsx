@@ -1,19 +1,59 @@
-// The Run stage: both sides into the RIP's folder, the proof of what was written, and how the sheets are run.
-import { ProofShown } from './ProofShown.tsx';
-import { RunSteps } from './RunSteps.tsx';
+// The Run stage: both sides into the RIP's folder, the sheets counted through the printer, the pieces delivered.
+
+import { nameOfEvent } from '../../shared/run/events.ts';
+import { nextStep } from '../../shared/run/nextStep.ts';
+import { lastCount, type Run } from '../../shared/run/run.ts';
+import { useActions } from '../actions/useActions.ts';
+import { SideBySide } from '../controls/Choice.tsx';
+import { beginRun, takeBackLast } from '../desk/runs.ts';
+import type { RunPart } from '../state/runState.ts';
+import { useApp } from '../state/store.ts';
+import { CountPart } from './counting/CountPart.tsx';
+import { DeliverPart } from './delivery/DeliverPart.tsx';
 import '../look/readStage.css';
 import './run.css';
-import { SendPanel } from './SendPanel.tsx';
+import { SendPart } from './SendPart.tsx';
+import { runOf, useRunLog } from './useRun.ts';
 import { useSendPlan } from './useSendPlan.ts';
+
+const PARTS: readonly { readonly value: RunPart; readonly label: string }[] = [
+  { value: 'send', label: 'Send and prove' },
+  { value: 'count', label: 'Print and count' },
+  { value: 'deliver', label: 'Deliver' },
+];
 
 export function RunStage() {
   const plan = useSendPlan();
+  const log = useRunLog();
+  const run = runOf(log);
+  const part = useApp((s) => s.runPart) ?? partFor(run);
+  const showRunPart = useApp((s) => s.showRunPart);
+  const last = run === undefined ? undefined : lastCount(run);
+  useActions({
+    'begin-run': { run: () => void beginRun(run !== undefined && nextStep(run) !== 'done') },
+    'take-back-count': {
+      run: () => run !== undefined && void takeBackLast(run),
+      can: last !== undefined,
+      label: last && `Take back “${nameOfEvent(last.event)}”`,
+    },
+  });
+  const sides = plan?.ok ? plan.value.sides : [];
   return (
     <section className="read-stage" aria-label="Run">
-      <h2>Run</h2>
-      <SendPanel plan={plan} />
-      <ProofShown />
-      <RunSteps sides={plan?.ok ? plan.value.sides : []} />
+      <div className="run-head">
+        <h2>Run</h2>
+        <SideBySide label="Part of the run" value={part} options={PARTS} onChange={showRunPart} />
+      </div>
+      {part === 'send' && <SendPart plan={plan} sides={sides} />}
+      {part === 'count' && <CountPart log={log} sides={sides} />}
+      {part === 'deliver' && <DeliverPart log={log} />}
     </section>
   );
+}
+
+/** A run that goes on is counted, one that is over delivered; before the first the sheets are sent. */
+function partFor(run: Run | undefined): RunPart {
+  if (run === undefined) return 'send';
+  const next = nextStep(run);
+  return next === 'deliver' || next === 'done' ? 'deliver' : 'count';
 }

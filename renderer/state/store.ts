@@ -5,10 +5,11 @@ import type { Job } from '../../shared/job/job.ts';
 import { type DeskState, deskState } from './deskState.ts';
 import { type DraftState, draftState } from './draftState.ts';
 import { type JobState, jobState, shownJob } from './jobState.ts';
+import { type RunState, runState } from './runState.ts';
 import { type SendingState, sendingState } from './sendingState.ts';
 import { type ViewState, viewState } from './viewState.ts';
 
-export type AppState = JobState & ViewState & DeskState & DraftState & SendingState;
+export type AppState = JobState & ViewState & DeskState & DraftState & SendingState & RunState;
 
 /** A store of its own, for a window or a test. */
 export function createAppStore(): StoreApi<AppState> {
@@ -18,6 +19,7 @@ export function createAppStore(): StoreApi<AppState> {
     ...deskState(...api),
     ...draftState(...api),
     ...sendingState(...api),
+    ...runState(...api),
   }));
 }
 

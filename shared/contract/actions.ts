@@ -60,6 +60,8 @@ export const ACTIONS = {
   'turn-sheet': { label: 'Turn the sheet', menu: 'Sheet', key: 'T', rule: true },
   'turn-sheet-wrong': { label: 'Turn it the wrong way', menu: 'Sheet', key: 'Shift+T' },
   'take-in-hand': { label: 'Take the piece in hand', menu: 'Sheet', key: 'H' },
+  'begin-run': { label: 'Begin a run', menu: 'Sheet', key: 'Mod+Shift+Enter', rule: true },
+  'take-back-count': { label: 'Take back the last count', menu: 'Sheet', key: 'Mod+Shift+Backspace' },
 
   'stage-art': { label: 'Art', menu: 'View', key: 'Mod+1' },
   'stage-plan': { label: 'Plan', menu: 'View', key: 'Mod+2' },

@@ -57,7 +57,8 @@ export function prospectOf({ plan, sheets, pieces }: Run): Prospect {
 
 /** How the quantities stand, in one sentence, and whether something has to be done for them. */
 export interface ProspectSaid {
-  readonly stands: 'met' | 'can-be-met' | 'short';
+  /** `just`: it can be met, but no more sheet may be spoiled. */
+  readonly stands: 'met' | 'can-be-met' | 'just' | 'short';
   readonly says: string;
 }
 
@@ -76,13 +77,13 @@ export function sayProspect(run: Run): ProspectSaid {
   if (toLoad > 0) {
     return {
       stands: 'short',
-      says: `${toLoad} short: load ${sheetsOf(toLoadWithOvers)} more, ${toLoad} needed and ${toLoadWithOvers - toLoad} overs. ${sheetsOf(toFinish)} ${toFinish === 1 ? 'has' : 'have'} yet to come good.`,
+      says: `${toLoad} short: load ${sheetsOf(toLoadWithOvers)} more, ${toLoad} needed and ${toLoadWithOvers - toLoad} overs. ${sheetsOf(toFinish)} to come good.`,
     };
   }
-  const may = spare === 0 ? 'none may be spoiled' : `${spare} may be spoiled`;
+  const may = spare === 0 ? 'none' : `${spare}`;
   return {
-    stands: 'can-be-met',
-    says: `The quantity can still be met: ${sheetsOf(toFinish)} ${toFinish === 1 ? 'has' : 'have'} yet to come good, ${left(inHand)} in hand, so ${may}.`,
+    stands: spare === 0 ? 'just' : 'can-be-met',
+    says: `The quantity can still be met: ${sheetsOf(toFinish)} to come good, ${inHand} in hand; ${may} may be spoiled.`,
   };
 }
 

@@ -104,7 +104,8 @@ function passesOf(job: Job, sides: readonly SidePage[]): readonly string[] {
   ];
 }
 
-function turningOf({ brief }: Job, turn: Turn): string {
+/** How the hands turn the sheet, and where it is held then. */
+export function turningOf({ brief }: Job, turn: Turn): string {
   const { laidTo } = paperError(turn, brief.sheet.hold);
   const { across } = brief.sheet.hold;
   if (turn === 'side-to-side') {

@@ -1,0 +1,72 @@
+// Counting the sheets of a run: every count is with the host before it is shown.
+import type { FileHandle } from '../../shared/contract/handles.ts';
+import type { Fault, Result } from '../../shared/fault/result.ts';
+import { nameOfEvent, type RunEvent } from '../../shared/run/events.ts';
+import type { RunLog } from '../../shared/run/logText.ts';
+import { planRun } from '../../shared/run/plan.ts';
+import { lastCount, type Run } from '../../shared/run/run.ts';
+import { host } from '../hostClient/host.ts';
+import { app } from '../state/store.ts';
+import { ask } from './ask.ts';
+import { saveJob } from './saving.ts';
+
+/** Asks the host for the runs of the job in this file. */
+export async function readRuns(file: FileHandle): Promise<void> {
+  note(file, await host.run.read({ file }));
+}
+
+/** Tells the host what happened. What it refuses is returned, to be said where it was typed. */
+export async function record(event: RunEvent): Promise<Fault | undefined> {
+  const { file, say } = app.getState();
+  if (file === undefined) return undefined;
+  const recorded = await host.run.record({ file: file.file, event });
+  if (!recorded.ok) {
+    // What reached the disk all the same is shown.
+    if (recorded.fault.code !== 'count-refused') await readRuns(file.file);
+    return recorded.fault;
+  }
+  app.getState().noteRuns(file.file, recorded.value);
+  if (event.kind !== 'undone') say(nameOfEvent(event));
+  return undefined;
+}
+
+/** Begins a run of the job as it is now, saving it first where it never was; asks first where another one is not done. */
+export async function beginRun(undelivered: boolean): Promise<void> {
+  const { history, report, showRunPart } = app.getState();
+  if (history === undefined) return;
+  if (app.getState().file === undefined && !(await saveJob())) return;
+  if (undelivered && !(await mayBeginAnother())) return;
+  const fault = await record({ kind: 'begun', plan: planRun(history.present) });
+  if (fault === undefined) showRunPart('count');
+  else report(fault);
+}
+
+/** Takes back what was counted last. */
+export async function takeBackLast(run: Run): Promise<void> {
+  const last = lastCount(run);
+  if (last !== undefined) await takeBack(last.id, nameOfEvent(last.event));
+}
+
+/** Takes one count back; what speaks against it is told. */
+export async function takeBack(of: number, name: string): Promise<void> {
+  const fault = await record({ kind: 'undone', of });
+  if (fault === undefined) app.getState().say(`Taken back: ${name}`);
+  else app.getState().report(fault);
+}
+
+function note(file: FileHandle, log: Result<RunLog>): void {
+  if (log.ok) app.getState().noteRuns(file, log.value);
+  else app.getState().report(log.fault);
+}
+
+async function mayBeginAnother(): Promise<boolean> {
+  const answer = await ask({
+    title: 'Begin another run?',
+    says: 'The run before is not delivered. Its counts stay in the log, but you count in the new one from now on. Taking back the beginning leads back to it.',
+    answers: [
+      { is: 'stay', label: 'Go on with this run' },
+      { is: 'begin', label: 'Begin another run' },
+    ],
+  });
+  return answer === 'begin';
+}

@@ -1,0 +1,42 @@
+// What was counted, the latest first; the last count can be taken back by its name, and any other that nothing rests on.
+import { nameOfEvent } from '../../../shared/run/events.ts';
+import { lastCount, type Run, standing } from '../../../shared/run/run.ts';
+import { Button } from '../../controls/Button.tsx';
+import { takeBack } from '../../desk/runs.ts';
+
+export function CountLog({ run }: { readonly run: Run }) {
+  const [beginning] = run.entries;
+  const last = lastCount(run) ?? beginning;
+  const counts = standing(run).toReversed();
+  return (
+    <section className="read-panel count-panel" aria-label="What was counted">
+      <h3>What was counted</h3>
+      {last !== undefined && (
+        <Button onPress={() => void takeBack(last.id, nameOfEvent(last.event))}>
+          Take back “{nameOfEvent(last.event)}”
+        </Button>
+      )}
+      <ol className="count-log">
+        {counts.map(({ id, at, event }) => {
+          const name = nameOfEvent(event);
+          return (
+            <li key={id}>
+              <time dateTime={at}>{timeOf(at)}</time>
+              <span>{name}</span>
+              {id !== last?.id && event.kind !== 'begun' && (
+                <Button kind="quiet" label={`Take back “${name}”`} onPress={() => void takeBack(id, name)}>
+                  Take back
+                </Button>
+              )}
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}
+
+/** The time of day where the person is. */
+function timeOf(at: string): string {
+  return new Date(at).toLocaleTimeString(undefined, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+}

@@ -1,0 +1,27 @@
+// Laying blank sheets in, at the beginning or later.
+import { prospectOf } from '../../../shared/run/prospect.ts';
+import { stepsOf } from '../../../shared/runSheet/steps.ts';
+import { record } from '../../desk/runs.ts';
+import { useJob } from '../../state/store.ts';
+import { CountForm } from './CountForm.tsx';
+import type { StepProps } from './StepShown.tsx';
+import { StepWords } from './StepWords.tsx';
+
+export function LoadStep({ run, sides }: StepProps) {
+  const job = useJob();
+  const first = run.sheets.loaded === 0;
+  const { toLoadWithOvers } = prospectOf(run);
+  const steps = stepsOf(job, sides)[0]?.steps ?? [];
+  return (
+    <>
+      <CountForm
+        label={first ? 'Sheets loaded' : 'More sheets loaded'}
+        does="Loaded"
+        starts={first ? run.plan.sheets : toLoadWithOvers}
+        main
+        onCount={(sheets) => record({ kind: 'loaded', sheets })}
+      />
+      <StepWords steps={steps} caution="lift" />
+    </>
+  );
+}

@@ -1,0 +1,21 @@
+// One clear line: whether the quantity can still be met, and how many more to print.
+import { type ProspectSaid, sayProspect } from '../../../shared/run/prospect.ts';
+import type { Run } from '../../../shared/run/run.ts';
+import { Sign, type Tone } from '../../controls/Note.tsx';
+
+const TONES: Readonly<Record<ProspectSaid['stands'], Tone>> = {
+  met: 'good',
+  'can-be-met': 'good',
+  just: 'ask',
+  short: 'bad',
+};
+
+export function ProspectLine({ run }: { readonly run: Run }) {
+  const { stands, says } = sayProspect(run);
+  return (
+    <p className={`count-prospect ${stands}`} aria-live="polite">
+      <Sign tone={TONES[stands]} />
+      <span>{says}</span>
+    </p>
+  );
+}

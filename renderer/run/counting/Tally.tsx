@@ -1,0 +1,28 @@
+// Where the sheets are: one figure for each pile.
+import type { Run } from '../../../shared/run/run.ts';
+import { countSpoiled } from '../../../shared/run/sheets.ts';
+
+export function Tally({ run: { plan, sheets } }: { readonly run: Run }) {
+  const piles = [
+    { name: 'Blank', count: sheets.blank },
+    ...(plan.passes === 2
+      ? [
+          { name: 'Side 1 printed', count: sheets.side1 },
+          { name: 'Turned', count: sheets.turned },
+        ]
+      : []),
+    { name: 'Finished', count: sheets.done },
+    { name: 'Spoiled', count: countSpoiled(sheets) },
+    { name: 'Loaded in all', count: sheets.loaded },
+  ];
+  return (
+    <dl className="count-tally" aria-label="Where the sheets are">
+      {piles.map(({ name, count }) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{count}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,23 @@
+// The log of the open job's runs, as the host last told it, and which half of the Run stage is looked at.
+import type { StateCreator } from 'zustand';
+import type { FileHandle } from '../../shared/contract/handles.ts';
+import type { RunLog } from '../../shared/run/logText.ts';
+
+/** The parts of the Run stage, in the order of work. */
+export type RunPart = 'send' | 'count' | 'deliver';
+
+export interface RunState {
+  /** The log and the file of the job that it belongs to. */
+  readonly runLog: { readonly file: FileHandle; readonly log: RunLog } | undefined;
+  /** The part that was chosen; none as long as the runs themselves tell which it is. */
+  readonly runPart: RunPart | undefined;
+  readonly noteRuns: (file: FileHandle, log: RunLog) => void;
+  readonly showRunPart: (part: RunPart) => void;
+}
+
+export const runState: StateCreator<RunState> = (set) => ({
+  runLog: undefined,
+  runPart: undefined,
+  noteRuns: (file, log) => set({ runLog: { file, log } }),
+  showRunPart: (runPart) => set({ runPart }),
+});
