@@ -1,4 +1,5 @@
 // Reads the lengths of a written brief one by one and remembers every field in which something is wrong.
+import type { Fault } from '../fault/result.ts';
 import { type Length, lengthOf, POINTS_PER, points, type Unit } from '../units/length.ts';
 import { readLength, readSize } from '../units/read.ts';
 
@@ -27,7 +28,7 @@ export class LengthReader {
     if (typeof written === 'number') return this.#checked(lengthOf(written, this.unit), field, kind);
     const read = readLength(written, this.unit);
     if (read.ok) return this.#checked(read.value, field, kind);
-    return this.#fault(field, `${read.fault.message} ${read.fault.remedy}`);
+    return this.complain(field, read.fault);
   }
 
   size(written: WrittenSize, field: string, kind: LengthKind = 'size'): readonly [Length, Length] {
@@ -38,8 +39,13 @@ export class LengthReader {
     if (read.ok) {
       return [this.#checked(read.value[0], field, kind), this.#checked(read.value[1], field, kind)];
     }
-    const none = this.#fault(field, `${read.fault.message} ${read.fault.remedy}`);
+    const none = this.complain(field, read.fault);
     return [none, none];
+  }
+
+  /** Remembers what was wrong with a field, and stands in for it with a length of zero. */
+  complain(field: string, { message, remedy }: Pick<Fault, 'message' | 'remedy'>): Length {
+    return this.#fault(field, `${message} ${remedy}`);
   }
 
   #checked(length: Length, field: string, kind: LengthKind): Length {

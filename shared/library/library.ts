@@ -31,15 +31,15 @@ export interface Printer {
   /** Setting up, once for every form that is set up by itself. */
   readonly makeReady: {
     readonly minutes: number;
-    /** Sheets spoiled with it. */
+    /** Sheets spoiled with it; they go through every pass. */
     readonly sheets: number;
   };
   readonly ink: {
     readonly pricePerMl: number;
     readonly model: InkModel;
   };
-  /** For every time a sheet passes: wear, service, or what a meter counts. */
-  readonly wearPerPass: number;
+  /** For every side of a sheet that is printed: wear, service, or what a meter counts. */
+  readonly wearPerSide: number;
 }
 
 /** A tray, a slot or a guide by which sheets are fed. */

@@ -3,7 +3,7 @@ import type { Fault } from '../fault/result.ts';
 import type { Size } from '../geometry/space.ts';
 import type { Work } from '../geometry/work.ts';
 import type { InkAmount } from '../ink/inkModel.ts';
-import type { SheetCount } from '../layout/count.ts';
+import type { Overs, SheetCount } from '../layout/count.ts';
 import type { Lies } from '../layout/lies.ts';
 import type { FaceName, Position } from '../layout/position.ts';
 import type { Feed, Paper, PaperForm, Printer } from '../library/library.ts';
@@ -31,6 +31,9 @@ export interface LaidCandidate {
   readonly arrangement: readonly Position[];
   /** Pieces that one sheet yields, of all designs together. */
   readonly up: number;
+  /** Sides that are printed. */
+  readonly sides: 1 | 2;
+  /** Times that a person lays the sheets in. */
   readonly passes: 1 | 2;
   /** Forms that are set up one after the other. */
   readonly setUps: 1 | 2;
@@ -85,6 +88,8 @@ export interface PlanCandidate extends LaidCandidate {
 }
 
 export interface PlanCount extends SheetCount {
+  /** What the overs were reckoned by. */
+  readonly oversBy: Overs;
   /** Sheets spoiled with setting up; they are within `sheets`. */
   readonly makeReady: number;
   /** Pieces that are wanted, of all designs. */
@@ -142,8 +147,9 @@ export type Coverage = (piece: string, face: FaceName) => number;
 export interface Refused {
   readonly printer: string;
   readonly feed: string;
-  readonly paper: string;
-  /** Across the feed, along it, as typed; none where it is the paper that is refused, whatever the sheet. */
+  /** None where it does not depend on the paper. */
+  readonly paper?: string | undefined;
+  /** Across the feed, along it, as typed; none where it does not depend on the sheet. */
   readonly sheet?: readonly [Length, Length] | undefined;
   /** None where it does not depend on the way of working. */
   readonly works: readonly Work[];

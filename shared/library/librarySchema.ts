@@ -1,0 +1,118 @@
+// The written shape of a library, before its lengths, weights and calipers are read.
+import { z } from 'zod';
+import { length, must, oneOf, size, text, wholeFrom, yesNo } from '../job/writtenFields.ts';
+import { UNITS } from '../units/length.ts';
+import { LIBRARY_SCHEMA } from './library.ts';
+
+/** More than anything costs or takes here: a larger number is a slip of the pen. */
+const MOST = 1_000_000;
+
+const amount = z
+  .number({ error: must('be a number') })
+  .min(0, { error: must('not be negative') })
+  .max(MOST, { error: must('be at most a million') });
+const percent = z
+  .number({ error: must('be a number') })
+  .min(0, { error: must('not be negative') })
+  .max(1000, { error: must('be at most 1000') });
+const any = z.number({ error: must('be a number') });
+const sheets = wholeFrom(0).max(MOST, { error: must('be at most a million') });
+
+const law = { base: amount, perCoverage: amount };
+const inkModel = z.discriminatedUnion(
+  'source',
+  [
+    z.strictObject({ source: z.literal('rule-of-thumb'), ...law, spread: amount }),
+    z.strictObject({
+      source: z.literal('fitted'),
+      ...law,
+      readings: wholeFrom(1),
+      degrees: wholeFrom(1),
+      covariance: z.strictObject({ base: amount, both: any, perCoverage: amount }),
+      residual: amount,
+    }),
+  ],
+  { error: must('be a "rule-of-thumb" or "fitted" (source)') },
+);
+
+const feed = z.strictObject({
+  name: text,
+  least: size,
+  most: size,
+  thickest: text.optional(),
+  unprintable: z.strictObject({ lead: length, tail: length, left: length, right: length }),
+  hold: z.strictObject({
+    across: oneOf(['left', 'right', 'centre']),
+    along: oneOf(['lead', 'centre']),
+  }),
+  turnsItself: yesNo,
+  attended: yesNo,
+  hand: z.strictObject({ load: amount, align: amount, turn: amount }),
+});
+
+const quality = z.strictObject({ name: text, secondsBase: amount, secondsPerSquareMetre: amount });
+
+const listOf = <T extends z.ZodType>(entry: T, what: string) =>
+  z.tuple([entry], entry, { error: must(`be a list of ${what}s with at least one in it`) });
+
+const printer = z.strictObject({
+  name: text,
+  feeds: listOf(feed, 'feed'),
+  qualities: listOf(quality, 'quality'),
+  makeReady: z.strictObject({ minutes: amount, sheets }),
+  ink: z.strictObject({ pricePerMl: amount, model: inkModel }),
+  wearPerSide: amount,
+});
+
+const priceBy = <const T extends readonly string[]>(per: T) => z.strictObject({ amount, per: oneOf(per) });
+const grain = oneOf(['long', 'short', 'unknown']).default('unknown');
+
+const sheetForm = z.strictObject({
+  is: z.literal('sheet'),
+  size,
+  grain,
+  price: priceBy(['sheet', 'ream', 'kg']),
+});
+const parentForm = sheetForm.extend({ is: z.literal('parent'), cutTo: z.array(size).default([]) });
+const rollForm = z.strictObject({
+  is: z.literal('roll'),
+  width: length,
+  price: priceBy(['metre', 'kg']),
+  cutTo: z.array(length).default([]),
+});
+
+const paper = z.strictObject({
+  name: text,
+  weight: text,
+  caliper: text,
+  coated: oneOf(['none', 'one-side', 'both-sides']),
+  sidesAlike: yesNo.optional(),
+  forms: listOf(
+    z.discriminatedUnion('is', [sheetForm, parentForm, rollForm], {
+      error: must('be a "sheet", a "parent" or a "roll" (is)'),
+    }),
+    'form',
+  ),
+});
+
+const rates = z.strictObject({
+  labourPerHour: amount,
+  overs: z.array(z.strictObject({ from: sheets, percent, least: sheets })).default([]),
+  cutting: z.strictObject({ secondsPerCut: amount, secondsPerPile: amount, tallestPile: length }),
+});
+
+/** A library as it is written in JSON. Unknown fields are refused. */
+export const writtenLibrary = z.strictObject({
+  schema: z.literal(LIBRARY_SCHEMA),
+  units: oneOf(UNITS),
+  currency: text,
+  rates,
+  printers: z.array(printer, { error: must('be a list of printers') }),
+  papers: z.array(paper, { error: must('be a list of papers') }),
+});
+
+export type WrittenLibrary = z.infer<typeof writtenLibrary>;
+export type WrittenPrinter = z.infer<typeof printer>;
+export type WrittenFeed = z.infer<typeof feed>;
+export type WrittenPaper = z.infer<typeof paper>;
+export type WrittenForm = WrittenPaper['forms'][number];
