@@ -2,7 +2,7 @@
 import { edgeOfTurn } from '../geometry/perfecting.ts';
 import { paperError, registerEdges } from '../geometry/register.ts';
 import type { Turn } from '../geometry/turn.ts';
-import { turnOf } from '../geometry/work.ts';
+import { hasOneForm, turnOf } from '../geometry/work.ts';
 import type { Handling } from '../job/cautions.ts';
 import { countJob } from '../job/counts.ts';
 import { type Job, sheetOf, trimOf } from '../job/job.ts';
@@ -37,7 +37,11 @@ export function stepsOf(job: Job, sides: readonly SidePage[]): readonly StepGrou
   const passes = passesOf(job, sides);
   const rest = Math.max(0, sheets - 1);
   return [
-    { name: 'Before printing', steps: [...loadingOf(job, sheets), settingsOf(job)], cautions: ['lift'] },
+    {
+      name: 'Before printing',
+      steps: [...paperOf(job), ...loadingOf(job, sheets), `At the printer: ${settingsOf(job).join(', ')}.`],
+      cautions: ['lift'],
+    },
     {
       name: 'One sheet first',
       steps: [...passes, ...lookingOf(job)],
@@ -75,12 +79,39 @@ export function pencilEdge(job: Job): 'left' | 'right' {
   return job.brief.sheet.hold.across === 'right' ? 'right' : 'left';
 }
 
-function settingsOf({ brief }: Job): string {
+/**
+ * What is set at the printer, one setting each.
+ *
+ * @source common practice, no source
+ */
+export function settingsOf({ brief }: Job): readonly string[] {
   const twoSided =
     brief.work.style === 'perfecting'
       ? `two-sided printing on, flipped on the ${edgeOfTurn(brief.work.turn, sheetOf(brief).size)} edge`
       : 'two-sided printing off';
-  return `At the printer: 100 % size, no fitting to the page, no automatic rotation, no automatic centring, borderless expansion off, ${twoSided}.`;
+  return [
+    '100 % size',
+    'no fitting to the page',
+    'no automatic rotation',
+    'no automatic centring',
+    'borderless expansion off',
+    twoSided,
+  ];
+}
+
+/** What the two sides of the paper have to be. */
+function paperOf({ brief }: Job): readonly string[] {
+  if (turnOf(brief.work) === undefined) return [];
+  if (hasOneForm(brief.work)) {
+    return [
+      'Both sides of this paper must be alike. Lay two sheets side by side, one of them turned over; look and feel.',
+    ];
+  }
+  return brief.sheet.sidesAlike
+    ? [
+        'Look at both sides of the paper: they are said to be alike. If they are not, decide which of them is side 1.',
+      ]
+    : ['The two sides of this paper differ: decide which of them is side 1, and load all sheets that way.'];
 }
 
 /** The passes of a sheet and the turn between them. */
@@ -94,11 +125,10 @@ function passesOf(job: Job, sides: readonly SidePage[]): readonly string[] {
   if (work.style === 'perfecting') {
     return [`Print one sheet${of(first)}: page 1 is side 1, page 2 is side 2. The printer turns it itself.`];
   }
-  const again = first !== undefined && first.name === second?.name && first.page === second.page;
   return [
     `Pass 1: print side 1 on one sheet${of(first)}. Let the ink dry.`,
     turningOf(job, turn),
-    again
+    hasOneForm(work)
       ? `Pass 2: print the same file once more on the other side of that sheet.`
       : `Pass 2: print side 2 on the same sheet${of(second)}.`,
   ];
@@ -133,7 +163,8 @@ function lookingOf(job: Job): readonly string[] {
           `Measure the printed ruler, and ${piece.name} from crop mark to crop mark: ${showSize(trimOf(piece), brief.units)}.`,
         ]
       : [];
-  if (turn === undefined) return measure;
+  const trim = `Cut one piece out of it ${brief.marks ? 'through its crop marks' : 'at its trim'}: no white on any edge, no type near it.`;
+  if (turn === undefined) return [...measure, trim];
   const [one, other] = registerEdges(turn);
   const margins = registerMargins(
     arrangement.map((p) => p.trim),
@@ -144,6 +175,7 @@ function lookingOf(job: Job): readonly string[] {
   return [
     ...measure,
     `Hold it to the light: every back behind its own front, ${brief.marks ? 'crop marks on each other, ' : ''}the ${one} and ${other} margins as laid${wanted}.`,
+    trim,
     ...readerTurnsOf(job),
   ];
 }

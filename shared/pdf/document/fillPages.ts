@@ -5,7 +5,7 @@ import { type Block, below, place } from './block.ts';
 import type { Shape } from './shape.ts';
 
 /** The margins of a page, in pt: what an office printer prints everywhere. */
-export const PAGE_MARGIN = 36;
+export const PAGE_MARGIN = 32;
 
 /** Blocks that keep together, such as a heading and what it heads. */
 export interface Passage {
@@ -24,6 +24,18 @@ export interface Furniture {
   foot(page: number, pages: number): Block;
 }
 
+/** How high what stands on a page may be, between its head and its foot, in pt. */
+export function pageRoom(paper: Size, furniture: Furniture): number {
+  return paper.h - 2 * PAGE_MARGIN - furniture.head(1, 1).h - furniture.foot(1, 1).h;
+}
+
+/** How high passages are that stand on one page below others, in pt. */
+export function heightOf(passages: readonly Passage[]): number {
+  return passages
+    .filter(({ blocks }) => blocks.length > 0)
+    .reduce((sum, { blocks, gap, above }) => sum + above + below(blocks, gap).h, 0);
+}
+
 /**
  * The shapes of each page. Passages are not torn, unless one is taller than a page: then its blocks go on on the next.
  */
@@ -32,10 +44,9 @@ export function fillPages(
   passages: readonly Passage[],
   furniture: Furniture,
 ): readonly (readonly Shape[])[] {
-  const head = furniture.head(1, 1).h;
   const foot = furniture.foot(1, 1).h;
-  const top = paper.h - PAGE_MARGIN - head;
-  const room = top - PAGE_MARGIN - foot;
+  const room = pageRoom(paper, furniture);
+  const top = PAGE_MARGIN + foot + room;
   const pages: Shape[][] = [[]];
   let used = 0;
   const begin = () => {
@@ -47,6 +58,7 @@ export function fillPages(
     used += block.h;
   };
   for (const { blocks, gap, above, onNewPage = false } of passages) {
+    if (blocks.length === 0) continue;
     const whole = below(blocks, gap);
     if (used > 0 && (onNewPage || !within(used + above + whole.h, room))) begin();
     if (used > 0) used += above;

@@ -2,7 +2,7 @@
 import { breakLines } from '../../marks/breakLines.ts';
 import { ASCENT, DESCENT, type Measure } from '../../marks/mark.ts';
 import { type Block, below, beside, indent } from './block.ts';
-import { box, line, type Shape, type Tone, type Weight, type WordsShape } from './shape.ts';
+import { box, line, moveShapes, type Tone, type Weight, type WordsShape } from './shape.ts';
 
 /** How long lines of each weight are, at size 1. */
 export type Measures = Readonly<Record<Weight, Measure>>;
@@ -46,15 +46,29 @@ export function fitWords(words: string, style: Style, width: number, measures: M
 
 /** Words in lines within `width`. A word that is longer than a line, such as the name of a file, is broken too. */
 export function setParagraph(words: string, style: Style, width: number, measures: Measures): Block {
+  return setLines(words, style, width, measures, () => 0);
+}
+
+/** A paragraph whose lines stand in the middle of `width`. */
+export function setCentred(words: string, style: Style, width: number, measures: Measures): Block {
+  return setLines(words, style, width, measures, (line) => (width - line) / 2);
+}
+
+/** `startOf`: where a line of a given length begins. */
+function setLines(
+  words: string,
+  style: Style,
+  width: number,
+  measures: Measures,
+  startOf: (length: number) => number,
+): Block {
   const measure = measures[style.weight];
   const column = width / style.size;
   const broken = words.split(' ').flatMap((word) => breakWord(word, column, measure));
   const lines = breakLines(broken.join(' '), column, measure).map((l) => setLine(l, style, measures));
   const [last] = lines.slice(-1);
   const step = LEADING * style.size;
-  const shapes = lines.flatMap((l, i) =>
-    l.shapes.map((s): Shape => (s.kind === 'words' ? { ...s, at: { x: 0, y: s.at.y - i * step } } : s)),
-  );
+  const shapes = lines.flatMap((l, i) => moveShapes(l.shapes, startOf(l.w), -i * step));
   return { w: width, h: (lines.length - 1) * step + (last?.h ?? 0), shapes };
 }
 

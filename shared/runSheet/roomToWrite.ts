@@ -1,0 +1,79 @@
+// Room on the run sheet for what is counted and measured, and for the initials of who did it.
+import { registerEdges } from '../geometry/register.ts';
+import { turnOf } from '../geometry/work.ts';
+import type { Job } from '../job/job.ts';
+import { type Block, below } from '../pdf/document/block.ts';
+import { type Measures, setParagraph, setRow } from '../pdf/document/setWords.ts';
+import { NOTE, STRONG } from './styles.ts';
+
+/** High enough to write in by hand, in pt. */
+const TO_WRITE_IN = 20;
+
+/** The counts of each pass. */
+export function countTable({ brief }: Job, width: number, measures: Measures): Block {
+  const twice = turnOf(brief.work) !== undefined && brief.work.style !== 'perfecting';
+  const rows = [...(twice ? ['Pass 1', 'Pass 2'] : ['Printed']), 'Trimmed'];
+  return setTable(
+    ['', 'Taken', 'Good', 'Spoiled', 'Why spoiled', 'Initials'],
+    [76, 60, 60, 60],
+    66,
+    rows,
+    width,
+    measures,
+  );
+}
+
+/** The readings of the register; only a sheet that is turned has them. */
+export function readingTable({ brief }: Job, width: number, measures: Measures): readonly Block[] {
+  const turn = turnOf(brief.work);
+  const rows = ['Proof sheet', 'Middle', 'Last'];
+  if (turn === undefined) {
+    return [
+      setTable(
+        ['Sheet', 'Ruler reads', 'Lead margin', 'Left margin', 'Remarks', 'Initials'],
+        [76, 70, 70, 70],
+        66,
+        rows,
+        width,
+        measures,
+      ),
+    ];
+  }
+  const [one, other] = registerEdges(turn);
+  return [
+    setParagraph(
+      `How far side 2 lies from side 1 at a crop mark, in ${brief.units}: to the right and towards the lead edge is more (+).`,
+      NOTE,
+      width,
+      measures,
+    ),
+    setTable(
+      ['Sheet', 'Across', 'Along', `Margin ${one}`, `Margin ${other}`, 'Initials'],
+      [76, 84, 84, 84],
+      66,
+      rows,
+      width,
+      measures,
+    ),
+  ];
+}
+
+/** A table with a heading row and named rows to be filled in by hand; the last but one column takes the rest. */
+function setTable(
+  heads: readonly string[],
+  widths: readonly number[],
+  last: number,
+  rows: readonly string[],
+  width: number,
+  measures: Measures,
+): Block {
+  const rest = width - last - widths.reduce((a, b) => a + b, 0);
+  const all = [...widths, rest, last];
+  const cells = (words: readonly string[], style = STRONG, least = TO_WRITE_IN) =>
+    setRow(
+      all.map((w, i) => setParagraph(words[i] ?? '', style, w - 8, measures)),
+      all,
+      least,
+    );
+  return below([cells(heads, { ...NOTE, weight: 'strong' }, 0), ...rows.map((row) => cells([row]))], 0);
+}
