@@ -17,9 +17,9 @@ export function besideBundle(house: string, folder: string): Plugin {
         const text = await readFile(path, 'utf8');
         const files = [...text.matchAll(ASKED)].map(([, , file = '']) => file);
         await mkdir(folder, { recursive: true });
-        for (const file of files) await copyFile(resolve(file), join(folder, basename(file)));
+        for (const file of files) await copyFile(resolve(file), join(folder, basename(resolve(file))));
         const contents = text.replace(ASKED, (_whole, by: string, file: string) => {
-          const address = `new URL('./${basename(file)}', import.meta.url)`;
+          const address = `new URL('./${basename(resolve(file))}', import.meta.url)`;
           return by === 'require'
             ? `process.getBuiltinModule('node:url').fileURLToPath(${address})`
             : `${address}.href`;

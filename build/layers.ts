@@ -23,6 +23,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   cutting: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf'],
   proof: ['fault', 'geometry', 'units', 'layout'],
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],
+  gang: ['fault', 'geometry', 'units', 'layout', 'job'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],
   run: ['fault', 'geometry', 'units', 'layout', 'job'],
   runSheet: ['fault', 'geometry', 'units', 'layout', 'marks', 'job', 'pdf', 'cutting'],

@@ -82,6 +82,7 @@ describe('the layers', () => {
     ['shared-proof-imports', { 'shared/proof/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-job-imports', { 'shared/job/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-run-imports', { 'shared/run/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
+    ['shared-gang-imports', { 'shared/gang/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-intake-imports', { 'shared/intake/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
     ['shared-contract-imports', { 'shared/contract/a.ts': use('../bench/b.ts'), 'shared/bench/b.ts': other }],
     [

@@ -1,0 +1,175 @@
+// Planning a gang run: a quick plan first, then better ones, until the best is proven or the time is over.
+import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { formsWorthTrying, gapOf, leastCost, leastForms, mostForms } from '../../shared/gang/bounds.ts';
+import { chanceFrom } from '../../shared/gang/chance.ts';
+import { exchangeCopies } from '../../shared/gang/exchange.ts';
+import { fewestOnForms } from '../../shared/gang/fewForms.ts';
+import { fillingsOf, fillingsProgram, readFillings } from '../../shared/gang/fillingsProgram.ts';
+import { type GangForm, type GangOrder, type GangPlan, weighGang } from '../../shared/gang/gang.ts';
+import {
+  lengthsProgram,
+  lengthsWorthTrying,
+  readLengths,
+  writeLengths,
+} from '../../shared/gang/lengthsProgram.ts';
+import { readRuns, runsProgram } from '../../shared/gang/runsProgram.ts';
+import { startGang } from '../../shared/gang/startGang.ts';
+import { openSolver } from './solveProgram.ts';
+
+/** A plan, and what is known of how good it is. */
+export interface GangAnswer {
+  readonly plan: GangPlan;
+  /** What no plan can cost less than. */
+  readonly bound: number;
+  /** How far the plan may be from the best, as a share of its cost; 0 where it is proven the best. */
+  readonly gap: number;
+}
+
+/** How long it may take, and who is told of every better plan. */
+export interface GangEffort {
+  readonly seconds: number;
+  readonly onBetter?: (answer: GangAnswer) => void;
+}
+
+/** The share of the time that exchanging copies may take; the rest is for the solver. */
+const EXCHANGING = 0.5;
+/** For every place of all forms; twice as many each time that nothing better was found. */
+const EXCHANGES_A_PLACE = 1000;
+/** So often nothing better is found before it is given up. */
+const PATIENCE = 5;
+/** Steps of looking through all that a few forms can do, for each second allowed: about a quarter of it. */
+const WORK_A_SECOND = 4e7;
+/** So many ways to fill a form are put to the solver all at once. */
+const MOST_FILLINGS = 500;
+/** Whole numbers of a program over given lengths that is solved in a few seconds. */
+const MOST_WHOLE = 400;
+
+/**
+ * Plans a gang run. Holds its thread until it is done; the same order gives the same plan as long as the time is enough.
+ *
+ * Refuses (`gang-impossible`) an order whose forms have fewer places than there are designs.
+ */
+export async function solveGang(order: GangOrder, effort: GangEffort): Promise<Result<GangAnswer>> {
+  const begun = startGang(order);
+  if (begun === undefined) return refuse(tooFewPlaces(order));
+  const solve = await openSolver();
+  const until = performance.now() + effort.seconds * 1000;
+  const left = () => (until - performance.now()) / 1000;
+  const chance = chanceFrom(order.quantities.length);
+  const proven = new Map<number, number>();
+  let plan = begun;
+  let bound = leastCost(order, proven);
+  const answer = () => ({ plan, bound, gap: gapOf(plan.cost, bound) });
+  /** Takes forms if they are better, and says whether they were. */
+  const take = (forms: readonly GangForm[]): boolean => {
+    const weighed = weighGang(order, forms);
+    if (gapOf(plan.cost, weighed.cost) === 0) return false;
+    plan = weighed;
+    effort.onBetter?.(answer());
+    return true;
+  };
+  const prove = (least: number) => {
+    bound = Math.max(bound, Math.min(least, plan.cost));
+  };
+  effort.onBetter?.(answer());
+
+  /** Looks through all that so many forms can do, as long as that is worth it and not too long. */
+  const lookThrough = (count: number, work: number) => {
+    if (!formsWorthTrying(order, proven, plan.cost).includes(count)) return;
+    const enough = startGang({ ...order, mostForms: count })?.sheets ?? 0;
+    const { least, forms } = fewestOnForms(order, count, enough, work);
+    proven.set(count, least);
+    if (forms !== undefined) take(forms);
+    prove(leastCost(order, proven));
+  };
+
+  /** The fewest whole sheets for the copies of these forms. */
+  const run = (forms: readonly Pick<GangForm, 'copies'>[]): readonly GangForm[] | undefined => {
+    const solved = solve(runsProgram(order, forms), { seconds: Math.max(1, left()) });
+    return solved.values && readRuns(forms, solved.values);
+  };
+
+  const exchange = () => {
+    const enough = left() * (1 - EXCHANGING);
+    const latest = new Map<number, readonly Pick<GangForm, 'copies'>[]>();
+    for (let idle = 0; idle < PATIENCE; idle++) {
+      for (const count of formsWorthTrying(order, proven, plan.cost)) {
+        if (left() < enough) return;
+        const forms = latest.get(count) ?? withCount(plan.forms, count, order);
+        const steps = EXCHANGES_A_PLACE * count * order.slots * 2 ** Math.max(0, idle);
+        const exchanged = exchangeCopies(order, forms, { steps, chance });
+        latest.set(count, exchanged);
+        const better = run(exchanged);
+        if (better !== undefined && take(better)) idle = -1;
+      }
+    }
+  };
+
+  /** Every way to fill a form, put to the solver at once. */
+  const decide = (): boolean => {
+    const fillings = fillingsOf(order, MOST_FILLINGS);
+    const counts = formsWorthTrying(order, proven, plan.cost);
+    const [least] = counts;
+    const most = counts.at(-1);
+    if (fillings === undefined || least === undefined || most === undefined) return false;
+    const program = fillingsProgram(order, fillings, { least, most }, plan.cost * (1 - 1e-6));
+    const solved = solve(program, { seconds: left() });
+    if (solved.values !== undefined) {
+      const better = run(readFillings(fillings, solved.values));
+      if (better !== undefined) take(better);
+    }
+    if (Number.isFinite(solved.bound) || solved.proven) prove(solved.proven ? plan.cost : solved.bound);
+    return true;
+  };
+
+  /** Runs of other lengths, a few at a time, put to the solver. */
+  const polish = () => {
+    for (let idle = 0; idle < PATIENCE && left() > 0.5 && answer().gap > 0; idle++) {
+      const runs = new Set(plan.forms.map((form) => form.sheets));
+      const others = lengthsWorthTrying(order, plan.forms).slice(runs.size);
+      const some = Math.ceil(MOST_WHOLE / order.quantities.length);
+      const lengths = [...runs, ...drawSome(others, some, chance)];
+      const start = writeLengths(order, lengths, plan.forms);
+      const solved = solve(lengthsProgram(order, lengths), { seconds: Math.min(3, left()), start });
+      const better = solved.values && run(readLengths(order, lengths, solved.values));
+      if (better !== undefined && take(better)) idle = -1;
+    }
+  };
+
+  for (const count of [1, 2, 3]) lookThrough(count, WORK_A_SECOND * effort.seconds);
+  if (answer().gap > 0) exchange();
+  if (answer().gap > 0 && left() > 0 && !decide()) polish();
+  return ok(answer());
+}
+
+/** So many forms: the shortest runs left out, or forms added that wait to be filled. */
+function withCount(
+  forms: readonly GangForm[],
+  count: number,
+  { quantities, slots }: GangOrder,
+): readonly Pick<GangForm, 'copies'>[] {
+  const kept: Pick<GangForm, 'copies'>[] = forms.slice(0, count);
+  const largest = quantities.indexOf(Math.max(...quantities));
+  while (kept.length < count) {
+    kept.push({ copies: quantities.map((_, design) => (design === largest ? slots : 0)) });
+  }
+  return kept;
+}
+
+function drawSome<T>(from: readonly T[], count: number, chance: () => number): readonly T[] {
+  const rest = [...from];
+  const drawn: T[] = [];
+  while (drawn.length < count && rest.length > 0) {
+    drawn.push(...rest.splice(Math.floor(chance() * rest.length), 1));
+  }
+  return drawn;
+}
+
+function tooFewPlaces(order: GangOrder): Fault {
+  const { quantities, slots } = order;
+  return {
+    code: 'gang-impossible',
+    message: `${quantities.length} designs need ${leastForms(order)} forms of ${slots} places at least; ${mostForms(order)} are allowed.`,
+    remedy: 'Allow more forms, or take a larger sheet.',
+  };
+}

@@ -1,0 +1,151 @@
+// A gang run on two or three forms, exactly: every way to divide the sheets between them is looked at.
+import { leastSheets } from './bounds.ts';
+import { type GangForm, type GangOrder, sum } from './gang.ts';
+
+/** What is known of a number of forms. */
+export interface FewestSheets {
+  /** No fewer sheets do; infinite where no number does. */
+  readonly least: number;
+  /** The best that was found. Where its sheets are as few as `least`, no others need fewer. */
+  readonly forms?: readonly GangForm[];
+}
+
+/**
+ * The forms, `count` or fewer of them, that make the order with the fewest sheets. `enough` sheets are known to do;
+ * looking ends after about `work` steps, and what is known by then is the answer.
+ *
+ * For a number of sheets all divisions between the forms are tried, and for a division all that matters of the designs
+ * looked at so far is how few places of the last form are taken for so many of the others. More sheets never make it
+ * harder, so the least number is found by halving.
+ */
+export function fewestOnForms(order: GangOrder, count: number, enough: number, work: number): FewestSheets {
+  if (order.quantities.length > count * order.slots) return { least: Number.POSITIVE_INFINITY };
+  const filler = createFiller(order, count, work);
+  let tooFew = leastSheets(order, count) - 1;
+  let most = enough + 1;
+  let forms: readonly GangForm[] | undefined;
+  while (most - tooFew > 1) {
+    const between = forms === undefined ? enough : Math.floor((tooFew + most) / 2);
+    const divided = filler.divide(between);
+    if (divided === 'too-long') break;
+    if (divided === 'cannot') tooFew = between;
+    else {
+      most = between;
+      forms = divided;
+    }
+  }
+  return forms === undefined ? { least: tooFew + 1 } : { least: tooFew + 1, forms };
+}
+
+/** Ways to make one design: its copies on every form, the last as few as do. */
+type Way = readonly number[];
+
+function createFiller({ quantities, slots }: GangOrder, count: number, work: number) {
+  const span = slots + 1;
+  const states = span ** (count - 1);
+  const free = slots + 1;
+  const taken = [new Uint16Array(states), new Uint16Array(states)] as const;
+  const choices = quantities.map(() => new Uint16Array(states));
+  let steps = 0;
+
+  /** All forms but the last as a number: their places taken, one digit for each form. */
+  const numberOf = (way: Way) => way.slice(0, -1).reduce((number, copies) => number * span + copies, 0);
+  const fits = (state: number, way: Way) => {
+    let rest = state;
+    for (let form = count - 2; form >= 0; form--) {
+      if ((rest % span) + (way[form] ?? 0) > slots) return false;
+      rest = Math.floor(rest / span);
+    }
+    return true;
+  };
+
+  /** The copies of every design on every form for these runs, or `undefined` where they do not fit. */
+  const fill = (runs: readonly number[]): readonly Way[] | undefined => {
+    const ways = quantities.map((wanted) => waysToMake(wanted, runs, slots));
+    let [now, next] = taken;
+    now.fill(free);
+    now[0] = 0;
+    for (const [design, choice] of choices.entries()) {
+      next.fill(free);
+      let any = false;
+      ways[design]?.forEach((way, number) => {
+        const last = way[count - 1] ?? 0;
+        const offset = numberOf(way);
+        for (let state = 0; state + offset < states; state++) {
+          const all = (now[state] ?? free) + last;
+          if (all >= (next[state + offset] ?? free) || !fits(state, way)) continue;
+          next[state + offset] = all;
+          choice[state + offset] = number;
+          any = true;
+        }
+        steps += states - offset;
+      });
+      if (!any) return undefined;
+      [now, next] = [next, now];
+    }
+    let state = now.findIndex((last) => last < free);
+    return quantities
+      .map((_, i) => {
+        const design = quantities.length - 1 - i;
+        const way = ways[design]?.[choices[design]?.[state] ?? 0] ?? [];
+        state -= numberOf(way);
+        return way;
+      })
+      .reverse();
+  };
+
+  /** Whether the designs could have places enough if every run were as long as the longest. */
+  const hopeful = (longest: number) =>
+    sum(quantities.map((wanted) => Math.ceil(wanted / longest))) <= count * slots;
+
+  return {
+    divide(sheets: number): readonly GangForm[] | 'cannot' | 'too-long' {
+      if (countDivisions(sheets, count) * quantities.length > work) return 'too-long';
+      for (let longest = sheets; longest * count >= sheets && hopeful(longest); longest--) {
+        for (const others of divisions(sheets - longest, count - 1, longest)) {
+          if (steps > work) return 'too-long';
+          const runs = [longest, ...others];
+          const ways = fill(runs);
+          if (ways === undefined) continue;
+          return runs
+            .map((run, form) => ({ copies: ways.map((way) => way[form] ?? 0), sheets: run }))
+            .filter((form) => form.sheets > 0 && sum(form.copies) > 0);
+        }
+      }
+      return 'cannot';
+    },
+  };
+}
+
+/** About how many ways there are to divide so many sheets into runs: 1 for one form, a half for two, a twelfth for three. */
+function countDivisions(sheets: number, count: number): number {
+  let ways = 1;
+  for (let form = 2; form <= count; form++) ways *= sheets / (form * (form - 1));
+  return ways;
+}
+
+/** Every way to divide so many sheets into runs, each no longer than the one before. */
+function* divisions(sheets: number, count: number, longest: number): Generator<readonly number[]> {
+  if (count <= 1) {
+    if (count === 1 ? sheets <= longest : sheets === 0) yield count === 1 ? [sheets] : [];
+    return;
+  }
+  for (let first = Math.min(sheets, longest); first * count >= sheets; first--) {
+    for (const rest of divisions(sheets - first, count - 1, first)) yield [first, ...rest];
+  }
+}
+
+/** Copies on every form that make so many pieces, none of them one too many. */
+function waysToMake(wanted: number, [run = 0, ...others]: readonly number[], slots: number): readonly Way[] {
+  if (others.length === 0) {
+    const copies = wanted <= 0 ? 0 : run === 0 ? Number.POSITIVE_INFINITY : Math.ceil(wanted / run);
+    return copies > slots ? [] : [[copies]];
+  }
+  const ways: Way[] = [];
+  for (let copies = 0; copies <= slots; copies++) {
+    const rest = Math.max(0, wanted - copies * run);
+    ways.push(...waysToMake(rest, others, slots).map((way) => [copies, ...way]));
+    if (rest === 0 || run === 0) break;
+  }
+  return ways;
+}
