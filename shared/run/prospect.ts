@@ -58,7 +58,7 @@ export function prospectOf({ plan, sheets, pieces }: Run): Prospect {
 /** How the quantities stand, in one sentence, and whether something has to be done for them. */
 export interface ProspectSaid {
   /** `just`: it can be met, but no more sheet may be spoiled. */
-  readonly stands: 'met' | 'can-be-met' | 'just' | 'short';
+  readonly stands: 'to-load' | 'met' | 'can-be-met' | 'just' | 'short';
   readonly says: string;
 }
 
@@ -73,6 +73,13 @@ export function sayProspect(run: Run): ProspectSaid {
   }
   if (toFinish === 0) {
     return { stands: 'met', says: `The quantity is met${inHand === 0 ? '' : `; ${left(inHand)} over`}.` };
+  }
+  if (run.sheets.loaded === 0) {
+    const overs = toLoadWithOvers - toLoad;
+    return {
+      stands: 'to-load',
+      says: `Load ${sheetsOf(toLoadWithOvers)}: ${toLoad} needed and ${overs} overs.`,
+    };
   }
   if (toLoad > 0) {
     return {

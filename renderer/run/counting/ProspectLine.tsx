@@ -4,6 +4,7 @@ import type { Run } from '../../../shared/run/run.ts';
 import { Sign, type Tone } from '../../controls/Note.tsx';
 
 const TONES: Readonly<Record<ProspectSaid['stands'], Tone>> = {
+  'to-load': 'know',
   met: 'good',
   'can-be-met': 'good',
   just: 'ask',

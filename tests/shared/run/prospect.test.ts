@@ -74,6 +74,13 @@ describe('whether the quantity can still be met', () => {
   });
 });
 
+it('before anything is loaded it says how many sheets to load, and nothing of lacking', () => {
+  expect(sayProspect(runOf(supperRun))).toEqual({
+    stands: 'to-load',
+    says: 'Load 30 sheets: 27 needed and 3 overs.',
+  });
+});
+
 describe('what comes next', () => {
   it('follows the sheets from loading to delivery', () => {
     const events = [
