@@ -40,7 +40,9 @@ export function stepsOf(input: Sequenced): readonly CutStep[] {
   while (waiting.length > 0) {
     const [first] = waiting.toSorted((a, b) => compare(input.field, a, b, onTable));
     if (first === undefined) break;
-    const together = waiting.filter((other) => isAlike(input.field, first, other));
+    const together = waiting
+      .filter((other) => isAlike(input.field, first, other))
+      .toSorted((a, b) => compareNames(a.stack.name, b.stack.name));
     waiting = waiting.filter((other) => !together.includes(other));
     const cut = together.map((one) => {
       const made = cutOne(input.field, one, () => nameOfStack(named++));
@@ -75,6 +77,11 @@ function compare(field: Field, a: Waiting, b: Waiting, onTable: readonly string[
   const larger = sizeOf(field, b.stack.part) - sizeOf(field, a.stack.part);
   if (Math.abs(larger) > 1) return larger;
   return same(a.distance, b.distance) ? 0 : b.distance - a.distance;
+}
+
+/** A before B, Z before AA. */
+function compareNames(a: string, b: string): number {
+  return a.length - b.length || (a < b ? -1 : 1);
 }
 
 function sizeOf(field: Field, part: Part): number {
