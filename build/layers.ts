@@ -26,7 +26,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   gang: ['fault', 'geometry', 'units', 'layout', 'job'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],
   run: ['fault', 'geometry', 'units', 'layout', 'job'],
-  runSheet: ['fault', 'geometry', 'units', 'layout', 'marks', 'job', 'pdf', 'cutting'],
+  runSheet: ['fault', 'geometry', 'units', 'layout', 'bench', 'marks', 'job', 'library', 'pdf', 'cutting'],
   ticket: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf', 'cutting', 'runSheet'],
   library: ['fault', 'geometry', 'units', 'layout', 'ink', 'job'],
   plan: ['fault', 'geometry', 'units', 'layout', 'ink', 'job', 'library', 'cutting'],

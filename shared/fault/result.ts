@@ -17,6 +17,7 @@ export type FaultCode =
   | 'gang-impossible'
   // planning
   | 'plan-impossible'
+  | 'paper-unknown'
   // cutting
   | 'no-guillotine-order'
   | 'cutter-refuses'

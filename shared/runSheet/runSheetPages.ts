@@ -20,6 +20,7 @@ import { drawMovement } from './movement.ts';
 import { countTable, readingTable } from './roomToWrite.ts';
 import { seenPasses } from './seenPasses.ts';
 import { stepsOf } from './steps.ts';
+import type { Stock } from './stock.ts';
 import {
   BODY,
   type Fact,
@@ -39,6 +40,8 @@ export interface RunSheetInput {
   /** The day, as it is to be read. */
   readonly day: string;
   readonly name: JobName;
+  /** The paper, where it is known. */
+  readonly stock?: Stock | undefined;
   readonly measures: Measures;
 }
 
@@ -63,7 +66,7 @@ export function setRunSheet(input: RunSheetInput): Pages {
   const furniture = furnitureOf('Run sheet', title, day, width, measures);
   const top: readonly Passage[] = [
     { blocks: [setTitle(input, title, width)], gap: 0, above: 0 },
-    { blocks: [setFacts(factsOf(job), width, measures)], gap: 0, above: 8 },
+    { blocks: [setFacts(factsOf(input), width, measures)], gap: 0, above: 8 },
   ];
   const files: Passage = { blocks: setFiles(input, width), gap: 3, above: 10 };
   const designs: Passage = { blocks: setDesigns(input, width), gap: 0, above: 10 };
@@ -109,7 +112,7 @@ function orderInWords(job: Job): string {
   return `${piece.name}, ${showSize(trimOf(piece), brief.units)}: ${piece.quantity} ordered, the sheets needed give ${gives}`;
 }
 
-function factsOf(job: Job): readonly Fact[] {
+function factsOf({ job, stock }: RunSheetInput): readonly Fact[] {
   const { brief, arrangement } = job;
   const { needed, overs, sheets } = countJob(job);
   const turn = turnOf(brief.work);
@@ -120,7 +123,8 @@ function factsOf(job: Job): readonly Fact[] {
     {
       label: 'Sheet',
       figure: showSize(sheetOf(brief).size, brief.units),
-      note: 'across the feed × along it',
+      note:
+        stock?.name === undefined ? 'across the feed × along it' : `${stock.name}, across × along the feed`,
     },
     {
       label: 'Way of working',

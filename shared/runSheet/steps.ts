@@ -186,6 +186,14 @@ function readerTurnsOf({ brief }: Job): readonly string[] {
     brief.pieces.filter((p) => p.back !== undefined && p.turned === turned).map((p) => p.name);
   const [pages, calendars] = [called('head-to-head'), called('head-to-toe')];
   const say = (names: readonly string[], how: string) =>
-    names.length === 0 ? [] : [`Turn ${names.join(', ')} ${how}: the back stands upright.`];
+    names.length === 0 ? [] : [`Turn ${sayNames(names)} ${how}: the back stands upright.`];
   return [...say(pages, 'over like a page'), ...say(calendars, 'up like a wall calendar')];
+}
+
+/** So many names are said; the rest are counted. */
+const NAMED = 4;
+
+function sayNames(names: readonly string[]): string {
+  const more = names.length - NAMED;
+  return more > 0 ? `${names.slice(0, NAMED).join(', ')} and ${more} more` : names.join(', ');
 }

@@ -1,0 +1,43 @@
+// What the library of a studio tells a run sheet: which paper is loaded, how thick it is, how high a pile is cut.
+import { type Fault, ok, type Result, refuse } from '../fault/result.ts';
+import type { Library } from '../library/library.ts';
+import { POINTS_PER, points } from '../units/length.ts';
+
+/** The paper of a run, as far as it is known. */
+export interface Stock {
+  /** None where the paper was not named. */
+  readonly name?: string;
+  /** In g/m2. */
+  readonly grammage?: number;
+  /** How thick a sheet is, in pt. */
+  readonly caliper?: number;
+  /** Whether the paper is coated, and where. */
+  readonly coated?: 'none' | 'one-side' | 'both-sides';
+  /** The highest pile that is cut at once, in pt. */
+  readonly mostStack: number;
+}
+
+/** The stock for a paper of the library (`paper-unknown` where it has none of that name); only the pile without one. */
+export function stockFrom(library: Library, paper: string | undefined): Result<Stock> {
+  const mostStack = points(library.rates.cutting.tallestPile);
+  if (paper === undefined) return ok({ mostStack });
+  const found = library.papers.find(({ name }) => name.toLowerCase() === paper.toLowerCase());
+  if (found === undefined) return refuse(unknown(library, paper));
+  const { name, weight, caliper, coated } = found;
+  return ok({
+    name,
+    grammage: weight.grammage,
+    caliper: (caliper.micrometres / 1000) * POINTS_PER.mm,
+    coated,
+    mostStack,
+  });
+}
+
+function unknown({ papers }: Library, paper: string): Fault {
+  const names = papers.map(({ name }) => name).join(', ');
+  return {
+    code: 'paper-unknown',
+    message: `The library has no paper called "${paper}".`,
+    remedy: names === '' ? 'Add the paper to the library.' : `Take one of these: ${names}.`,
+  };
+}
