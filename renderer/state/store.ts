@@ -5,11 +5,12 @@ import type { Job } from '../../shared/job/job.ts';
 import { type DeskState, deskState } from './deskState.ts';
 import { type DraftState, draftState } from './draftState.ts';
 import { type JobState, jobState, shownJob } from './jobState.ts';
+import { type LibraryState, libraryState } from './libraryState.ts';
 import { type RunState, runState } from './runState.ts';
 import { type SendingState, sendingState } from './sendingState.ts';
 import { type ViewState, viewState } from './viewState.ts';
 
-export type AppState = JobState & ViewState & DeskState & DraftState & SendingState & RunState;
+export type AppState = JobState & ViewState & DeskState & DraftState & SendingState & RunState & LibraryState;
 
 /** A store of its own, for a window or a test. */
 export function createAppStore(): StoreApi<AppState> {
@@ -20,6 +21,7 @@ export function createAppStore(): StoreApi<AppState> {
     ...draftState(...api),
     ...sendingState(...api),
     ...runState(...api),
+    ...libraryState(...api),
   }));
 }
 
