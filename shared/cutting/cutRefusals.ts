@@ -3,7 +3,6 @@ import type { Fault } from '../fault/result.ts';
 import { holds, overlap, wholeOf } from '../geometry/rect.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Size } from '../geometry/space.ts';
-import { within } from '../geometry/tolerance.ts';
 import type { Position } from '../layout/position.ts';
 import type { Unit } from '../units/length.ts';
 import { showLength, showSize } from '../units/show.ts';
@@ -45,35 +44,20 @@ export function blockedFault(arrangement: readonly Position[], blocked: NoWayThr
   );
 }
 
-/** The cutter cannot make the cuts that the sheet needs. */
-export function cutterFault(
-  arrangement: readonly Position[],
-  sheet: Size,
-  cutter: Cutter,
-  unit: Unit,
-): Fault {
-  const least = showLength(cutter.leastGauge, unit);
-  const short = arrangement.flatMap((p, i) =>
-    within(cutter.leastGauge, Math.min(p.trim.w, p.trim.h)) ? [] : [i],
-  );
-  const isLarge = !within(Math.max(sheet.w, sheet.h), Math.min(cutter.widest, cutter.deepest));
-  if (isLarge) {
-    return refused(
-      `"${cutter.name}" takes ${showLength(cutter.widest, unit)} along the knife and ${showLength(cutter.deepest, unit)} behind it, too little to cut the ${showSize(sheet, unit)} sheet.`,
-      'Take a larger cutter or a smaller sheet, or correct the figures of the cutter.',
-    );
-  }
-  const [first] = short;
-  if (first === undefined) {
-    return refused(
-      `No order of cuts was found in which "${cutter.name}" always holds ${least} or more of the stack behind its knife.`,
-      'Leave wider margins or gutters, or take a cutter whose back gauge comes nearer to the knife.',
-    );
-  }
-  const trim = arrangement[first]?.trim;
-  const narrow = Math.min(trim?.w ?? 0, trim?.h ?? 0);
+/** The sheet, or a part that has to come off it first, is more than the cutter takes. */
+export function tooLargeFault(sheet: Size, cutter: Cutter, unit: Unit): Fault {
   return refused(
-    `${sayPosition(arrangement, first, 'P')} is ${showLength(narrow, unit)} at its narrowest, and "${cutter.name}" holds nothing shorter than ${least} behind its knife.`,
+    `"${cutter.name}" takes ${showLength(cutter.widest, unit)} along the knife and ${showLength(cutter.deepest, unit)} behind it, too little to cut the ${showSize(sheet, unit)} sheet.`,
+    'Take a larger cutter or a smaller sheet, or correct the figures of the cutter.',
+  );
+}
+
+/** A piece is shorter than the clamp reaches, and nothing lies next to it that could be held instead. */
+export function tooNarrowFault(arrangement: readonly Position[], cutter: Cutter, unit: Unit): Fault {
+  const narrow = arrangement.map(({ trim }) => Math.min(trim.w, trim.h));
+  const least = Math.min(...narrow);
+  return refused(
+    `${sayPosition(arrangement, narrow.indexOf(least), 'P')} is ${showLength(least, unit)} at its narrowest, and "${cutter.name}" holds nothing shorter than ${showLength(cutter.leastGauge, unit)} behind its knife.`,
     'Cut such pieces by other means, lay them next to larger ones, or take a cutter whose back gauge comes nearer to the knife.',
   );
 }

@@ -1,7 +1,13 @@
 // The cutting order of a sheet: as few cuts as there can be, then as few turns of the stack.
 import { ok, type Result, refuse } from '../fault/result.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
-import { arrangementFault, blockedFault, cutterFault, tooThickFault } from './cutRefusals.ts';
+import {
+  arrangementFault,
+  blockedFault,
+  tooLargeFault,
+  tooNarrowFault,
+  tooThickFault,
+} from './cutRefusals.ts';
 import { cutRegister } from './cutRegister.ts';
 import type { Cutter } from './cutter.ts';
 import type { CuttingInput } from './cuttingInput.ts';
@@ -32,7 +38,7 @@ const LOOKING_AT_ALL: readonly Breadth[] = [
  * follow the strips of the sheet, and every lift is turned only when nothing more can be cut as it lies.
  *
  * Rules of hand that always hold: the first cut is held against the edges that held the sheet in the printer, every
- * other one against an edge that was cut before or one of those; nothing shorter than the clamp needs lies behind the
+ * other one against an edge that was cut before or one of those; every cut runs along a trim; nothing shorter than the clamp needs lies behind the
  * knife; the whole sheet is cut before its strips, strips before pieces; one setting serves all stacks of a size.
  *
  * Refuses (`no-guillotine-order`) with the pieces in the way, and (`cutter-refuses`) with what the cutter cannot take.
@@ -52,7 +58,11 @@ export function planCuts(input: CuttingInput): Result<CuttingOrder> {
   const across = hold.across === 'right' ? 'right' : 'left';
   const holds = (edge: SheetEdge) => edge === 'lead' || edge === across || isTrimOnPaper(field, edge);
   const searched = searchWidening(field, cutter, holds);
-  if (searched === undefined) return refuse(cutterFault(arrangement, sheet, cutter, unit));
+  if (searched === undefined) {
+    const ofAnySize = { ...cutter, widest: Infinity, deepest: Infinity };
+    const isNarrow = searchWidening(field, ofAnySize, holds) === undefined;
+    return refuse(isNarrow ? tooNarrowFault(arrangement, cutter, unit) : tooLargeFault(sheet, cutter, unit));
+  }
   const lifts = run && liftsOf(run, cutter);
   if (run !== undefined && lifts?.sheets.length === 0)
     return refuse(tooThickFault(run.caliper, cutter, unit));

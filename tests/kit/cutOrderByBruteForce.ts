@@ -15,6 +15,8 @@ export interface UnitSheet {
   readonly pieces: readonly Box[];
   /** The least that is held behind the knife. */
   readonly least: number;
+  /** Whether a cut must run along a trim of a piece that it frees, as is the rule where the clamp does not reach all. */
+  readonly onlyAlongTrims: boolean;
   /** Which side edge was at the guide. */
   readonly guide: 'left' | 'right';
 }
@@ -59,6 +61,7 @@ export function bestToll(sheet: UnitSheet): Toll | undefined {
       for (let distance = sheet.least; distance < deep; distance++) {
         const [behind, inFront] = split(part, edge, distance);
         if (inside(behind).length + inside(inFront).length !== pieces.length) continue;
+        if (sheet.onlyAlongTrims && !pieces.some((p) => touches(p, behind, edge))) continue;
         const [one, other] = [best(behind, edge), best(inFront, edge)];
         if (one === undefined || other === undefined) continue;
         const toll: Toll = [
@@ -73,6 +76,20 @@ export function bestToll(sheet: UnitSheet): Toll | undefined {
     return found;
   }
   return best(whole, undefined);
+}
+
+/** Whether a piece has an edge on the line where what lies behind the knife ends. */
+function touches(piece: Box, behind: Box, edge: Edge): boolean {
+  switch (edge) {
+    case 'lead':
+      return piece.y === behind.y || piece.y + piece.h === behind.y;
+    case 'tail':
+      return piece.y === behind.y + behind.h || piece.y + piece.h === behind.y + behind.h;
+    case 'left':
+      return piece.x === behind.x + behind.w || piece.x + piece.w === behind.x + behind.w;
+    case 'right':
+      return piece.x === behind.x || piece.x + piece.w === behind.x;
+  }
 }
 
 function split({ x, y, w, h }: Box, edge: Edge, d: number): readonly [Box, Box] {

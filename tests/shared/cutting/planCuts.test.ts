@@ -1,0 +1,308 @@
+// The cutting order against every possible order on small sheets, and against what the trade counts on grids.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { CuttingInput } from '../../../shared/cutting/cuttingInput.ts';
+import type { CuttingOrder } from '../../../shared/cutting/order.ts';
+import { planCuts } from '../../../shared/cutting/planCuts.ts';
+import { gridToCut, LARGE_CUTTER, sheetToCut } from '../../kit/cutJobs.ts';
+import { bestToll, type Toll } from '../../kit/cutOrderByBruteForce.ts';
+import { unitLayouts } from '../../kit/cutTrees.ts';
+
+function planned(input: CuttingInput): CuttingOrder {
+  const order = planCuts(input);
+  if (!order.ok) throw new Error(order.fault.message);
+  return order.value;
+}
+
+function refusal(input: CuttingInput) {
+  const order = planCuts(input);
+  if (order.ok) throw new Error('It was cut');
+  return order.fault;
+}
+
+function tollOf({ steps, cuts, turns }: CuttingOrder): Toll {
+  const held = steps.flatMap((step) => step.parts.filter((part) => part.behind.becomes === 'waste'));
+  return [cuts, held.length, turns];
+}
+
+describe('the cutting order of a small sheet', () => {
+  const UNIT = 72;
+  const layouts = unitLayouts(2, 1, 3).filter(({ w, h, pieces }) => pieces.length <= 6 && w <= 10 && h <= 10);
+
+  it('has as few cuts and then as few turns as the best of all orders, or is refused where there is none', () => {
+    let refused = 0;
+    fc.assert(
+      fc.property(
+        layouts,
+        fc.constantFrom(1, 2),
+        fc.constantFrom('left' as const, 'right' as const),
+        ({ pieces, ...size }, least, guide) => {
+          const input = sheetToCut(size, pieces, UNIT, {
+            cutter: { ...LARGE_CUTTER, leastGauge: least * UNIT },
+            hold: { across: guide, along: 'lead' },
+          });
+          const best = bestToll({ ...size, pieces, least, guide, onlyAlongTrims: least > 1 });
+          const order = planCuts(input);
+          if (!order.ok) refused += 1;
+          expect(order.ok ? tollOf(order.value) : undefined).toEqual(best);
+          if (order.ok) expect(order.value.fewest).toBe(true);
+        },
+      ),
+      { numRuns: 150 },
+    );
+    expect(refused).toBeGreaterThan(5);
+  });
+});
+
+describe('a grid with a margin all round', () => {
+  // Common practice, no source: four trims; then each piece but the first costs one cut where trims touch, two where a
+  // gutter is cut out. Strips that lie side by side are cut as one, so that lines count instead of pieces.
+  const grids = [
+    [1, 1],
+    [2, 1],
+    [2, 2],
+    [3, 2],
+    [3, 4],
+    [4, 6],
+    [5, 5],
+    [8, 12],
+  ] as const;
+
+  it.each(grids)(
+    'of %i by %i pieces takes 4 cuts and 1 more for each further piece where trims touch',
+    (m, n) => {
+      const order = planned(gridToCut(m, n, 0));
+      expect(order.cuts).toBe(4 + m * n - 1);
+      expect(order.strokes).toBe(4 + (m - 1) + (n - 1));
+    },
+  );
+
+  it.each(grids)('of %i by %i pieces takes 4 cuts and 2 more for each further piece with gutters', (m, n) => {
+    const order = planned(gridToCut(m, n, 1));
+    expect(order.cuts).toBe(4 + 2 * (m * n - 1));
+    expect(order.strokes).toBe(4 + 2 * (m - 1) + 2 * (n - 1));
+    expect(order.steps).toHaveLength(order.strokes);
+  });
+
+  it('turns three times to trim, then every strip once', () => {
+    // Common practice, no source. Cut into the fewer strips: 4 of the 4 by 6.
+    expect(planned(gridToCut(4, 6, 1)).turns).toBe(3 + 4);
+  });
+
+  it('without a margin takes no trims', () => {
+    const boxes = [0, 2, 4].map((x) => ({ x, y: 0, w: 2, h: 3 }));
+    const order = planned(sheetToCut({ w: 6, h: 3 }, boxes, 72));
+    expect([order.cuts, order.turns]).toEqual([2, 0]);
+  });
+
+  it('says that it is the best up to 24 pieces, and that more are not proven', () => {
+    expect(planned(gridToCut(4, 6, 1))).toMatchObject({ fewest: true });
+    const more = planned(gridToCut(5, 5, 1));
+    expect(more.fewest).toBe(false);
+    expect(more.notices[0]).toBe(
+      'With so many pieces it is not proven that no other order has fewer cuts or turns.',
+    );
+  });
+});
+
+describe('the steps of two by two with gutters', () => {
+  const order = planned(gridToCut(2, 2, 1));
+
+  it('square the sheet, part it into strips and then the strips', () => {
+    expect(order.steps.map((s) => [s.turned, s.gauge, s.distance / 72, s.kind, s.parts.length])).toEqual([
+      [0, 'lead', 8, 'margin', 1],
+      [1, 'left', 6, 'margin', 1],
+      [1, 'tail', 7, 'margin', 1],
+      [1, 'right', 5, 'margin', 1],
+      [0, 'right', 3, 'gutter', 1],
+      [0, 'right', 2, 'second', 1],
+      [1, 'lead', 4, 'gutter', 2],
+      [0, 'lead', 3, 'second', 2],
+    ]);
+  });
+
+  it('name the stacks as they are parted, and say what comes of each', () => {
+    const fifth = order.steps[4]!.parts[0];
+    expect(fifth).toEqual({
+      stack: 'A',
+      area: { x: 72, y: 72, w: 360, h: 504 },
+      line: [
+        { x: 216 + 0, y: 72 },
+        { x: 216, y: 576 },
+      ],
+      behind: { becomes: 'stack', area: { x: 216, y: 72, w: 216, h: 504 }, stack: 'A' },
+      inFront: { becomes: 'stack', area: { x: 72, y: 72, w: 144, h: 504 }, stack: 'B' },
+    });
+    expect(order.steps[6]!.parts.map((p) => [p.stack, p.behind.becomes, p.inFront.becomes])).toEqual([
+      ['A', 'stack', 'piece'],
+      ['B', 'stack', 'piece'],
+    ]);
+    expect(order.steps[7]!.parts.map((p) => p.behind)).toMatchObject([{ position: 1 }, { position: 0 }]);
+  });
+
+  it('use the side guide where a true edge lies, the left one first', () => {
+    expect(order.steps.map((s) => `${s.side.hand}: ${s.side.edge}`)).toEqual([
+      'left: left',
+      'left: tail',
+      'left: right',
+      'left: lead',
+      'left: lead',
+      'left: lead',
+      'left: left',
+      'left: left',
+    ]);
+    const right = planned(gridToCut(2, 2, 1, { hold: { across: 'right', along: 'lead' } }));
+    expect(right.knockUp).toEqual(['lead', 'right']);
+    expect(right.steps[0]!.side).toEqual({ hand: 'right', edge: 'right' });
+    const only = { ...LARGE_CUTTER, guides: ['left'] as const };
+    const oneGuide = planned(gridToCut(2, 2, 1, { hold: { across: 'right', along: 'lead' }, cutter: only }));
+    expect(oneGuide.steps[0]!.side).toEqual({ hand: 'left', edge: 'left' });
+  });
+});
+
+describe('strips that are cut side by side', () => {
+  /** Pairs of pieces, upright and lying in turn as on a draughts board, 4 by 3 pairs. */
+  const pairs = Array.from({ length: 12 }, (_, i) => {
+    const [column, row] = [i % 4, Math.floor(i / 4)];
+    const [x, y] = [1 + 2 * column, 1 + 2 * row];
+    return (column + row) % 2 === 0
+      ? [
+          { x, y, w: 1, h: 2 },
+          { x: x + 1, y, w: 1, h: 2 },
+        ]
+      : [
+          { x, y, w: 2, h: 1 },
+          { x, y: y + 1, w: 2, h: 1 },
+        ];
+  }).flat();
+  const lastStep = (widest: number) => {
+    const cutter = { ...LARGE_CUTTER, widest: widest * 72 };
+    return planned(sheetToCut({ w: 10, h: 8 }, pairs, 72, { cutter })).steps.at(-1)!;
+  };
+
+  it('take as many strokes as the length of the knife asks for', () => {
+    // Six pairs of 2 x 2 units are left: five lie side by side on 10 units, six on 12.
+    expect(lastStep(10)).toMatchObject({ strokes: 2, distance: 72 });
+    expect(lastStep(10).parts).toHaveLength(6);
+    expect(lastStep(12)).toMatchObject({ strokes: 1 });
+    expect(lastStep(11.999)).toMatchObject({ strokes: 2 });
+  });
+});
+
+describe('the lifts', () => {
+  const lifts = (sheets: number, caliper: number) =>
+    planned(gridToCut(1, 1, 0, { run: { sheets, caliper } })).lifts;
+
+  it('are as few as go under the clamp, as even as can be', () => {
+    expect(lifts(100, 1)).toEqual({ sheets: [100], height: 100 });
+    expect(lifts(144, 1)).toEqual({ sheets: [144], height: 144 });
+    expect(lifts(145, 1)).toEqual({ sheets: [73, 72], height: 73 });
+    expect(lifts(500, 1)).toEqual({ sheets: [125, 125, 125, 125], height: 125 });
+  });
+
+  it('are not higher than the clamp opens', () => {
+    const low = { ...LARGE_CUTTER, opening: 10 };
+    expect(planned(gridToCut(1, 1, 0, { cutter: low, run: { sheets: 21, caliper: 1 } })).lifts).toEqual({
+      sheets: [7, 7, 7],
+      height: 7,
+    });
+  });
+
+  it('are refused where not one sheet goes under the clamp', () => {
+    expect(refusal(gridToCut(1, 1, 0, { run: { sheets: 2, caliper: 145 } }))).toMatchObject({
+      code: 'cutter-refuses',
+      message: 'One sheet of 2.014 in is thicker than what goes under the clamp of "Large guillotine".',
+    });
+  });
+});
+
+describe('what cannot be cut', () => {
+  /** Five pieces like the sails of a windmill around its axle, at 1 unit from the edges. */
+  const windmill = [
+    { x: 1, y: 1, w: 2, h: 1 },
+    { x: 3, y: 1, w: 1, h: 2 },
+    { x: 2, y: 3, w: 2, h: 1 },
+    { x: 1, y: 2, w: 1, h: 2 },
+    { x: 2, y: 2, w: 1, h: 1 },
+  ];
+
+  it('is refused with the pieces in the way', () => {
+    expect(refusal(sheetToCut({ w: 5, h: 5 }, windmill, 100))).toEqual({
+      code: 'no-guillotine-order',
+      message:
+        'No cut from edge to edge parts positions 1, 2, 3, 4 and 5: the one that comes nearest, along the right edge of position 1 ("Card", front), would run through position 3 ("Card", front).',
+      remedy: 'Move position 3 clear of that line on the bench, or lay the sheet out afresh.',
+    });
+  });
+
+  it('is refused too where the rest of the sheet could be cut', () => {
+    const beside = [0, 1, 2, 3].map((y) => ({ x: 4, y, w: 2, h: 1 }));
+    const fault = refusal(sheetToCut({ w: 6, h: 5 }, [...beside, ...windmill], 100));
+    expect(fault.message).toBe(
+      'No cut from edge to edge parts positions 5, 6, 7, 8 and 9: the one that comes nearest, along the right edge of position 5 ("Card", front), would run through position 7 ("Card", front).',
+    );
+  });
+
+  it('names the first of many and counts the others', () => {
+    const axle = Array.from({ length: 4 }, (_, i) => ({
+      x: 2 + (i % 2) * 0.5,
+      y: 2 + Math.floor(i / 2) * 0.5,
+      w: 0.5,
+      h: 0.5,
+    }));
+    const fault = refusal(sheetToCut({ w: 5, h: 5 }, [...windmill.slice(0, 4), ...axle], 100));
+    expect(fault.message).toContain('positions 1, 2, 3, 4, 5, 6 and 2 more:');
+  });
+
+  it('can be cut as soon as one sail is moved clear', () => {
+    const moved = windmill.map((p, i) => (i === 2 ? { ...p, x: 3 } : p));
+    expect(planned(sheetToCut({ w: 6, h: 5 }, moved, 100)).steps.length).toBeGreaterThan(0);
+  });
+
+  it('is a sheet on which nothing lies', () => {
+    expect(refusal(sheetToCut({ w: 5, h: 5 }, [], 100))).toEqual({
+      code: 'no-guillotine-order',
+      message: 'There is nothing to cut: no piece lies on the sheet.',
+      remedy: 'Lay the sheet out first.',
+    });
+  });
+
+  it('is a piece that runs off the sheet, or lies over another', () => {
+    const piece = { x: 1, y: 1, w: 2, h: 2 };
+    expect(refusal(sheetToCut({ w: 2.9, h: 5 }, [piece], 100)).message).toBe(
+      'Position 1 ("Card", front) runs off the sheet.',
+    );
+    expect(refusal(sheetToCut({ w: 5, h: 5 }, [piece, { ...piece, x: 2 }], 100)).message).toBe(
+      'Position 1 ("Card", front) lies over position 2 ("Card", front), so no cut can free both.',
+    );
+  });
+
+  it('is a strip that the clamp does not reach, which is named with what the cutter holds', () => {
+    const strip = { x: 1, y: 0.4, w: 3, h: 0.3 };
+    expect(refusal(sheetToCut({ w: 5, h: 1.1 }, [strip], 72))).toEqual({
+      code: 'cutter-refuses',
+      message:
+        'Position 1 ("Card", front) is 0.3 in at its narrowest, and "Large guillotine" holds nothing shorter than 0.5 in behind its knife.',
+      remedy:
+        'Cut such pieces by other means, lay them next to larger ones, or take a cutter whose back gauge comes nearer to the knife.',
+    });
+    // Next to a larger piece it falls before the knife.
+    const larger = { x: 1, y: 0.7, w: 3, h: 3 };
+    expect(planned(sheetToCut({ w: 5, h: 5 }, [larger, strip], 72)).cuts).toBe(5);
+  });
+
+  it('is a sheet larger than the cutter takes', () => {
+    const cutter = { ...LARGE_CUTTER, widest: 5 * 72, deepest: 7 * 72 };
+    expect(refusal(gridToCut(2, 2, 1, { cutter })).message).toBe(
+      '"Large guillotine" takes 5 in along the knife and 7 in behind it, too little to cut the 7 × 9 in sheet.',
+    );
+  });
+
+  it('is not a sheet that the cutter takes once it is parted, though that costs more cuts', () => {
+    // 7 units along the knife, and the gauge goes back 7 units behind it: the first cut must part the sheet.
+    const cutter = { ...LARGE_CUTTER, widest: 7 * 72, deepest: 7 * 72, leastGauge: 108 };
+    const order = planned(gridToCut(2, 2, 1, { cutter }));
+    expect(order.steps[0]).toMatchObject({ gauge: 'lead', kind: 'gutter' });
+    expect(order.cuts).toBeGreaterThan(10);
+  });
+});
