@@ -125,6 +125,8 @@ export function makeHandlers(on: HandlerServices): Handlers {
       read: ({ file }) => onPath(entries.files.resolve(file), (path) => runs.read(path)),
       record: ({ file, event }) =>
         onPath(entries.files.resolve(file), (path) => runs.record(path, event, on.now())),
+      packingSlip: ({ file, job, delivery }) =>
+        onPath(entries.files.resolve(file), (path) => runs.packingSlip(path, job, delivery)),
     },
   };
 }

@@ -1,11 +1,15 @@
 // The logs of runs that this host reads and writes: one after another, and watched for what others write into them.
 import { type FSWatcher, watch } from 'chokidar';
+import type { FileEntry } from '../../shared/contract/handles.ts';
 import type { RunNews } from '../../shared/contract/running.ts';
-import type { Result } from '../../shared/fault/result.ts';
+import { type Result, refuse } from '../../shared/fault/result.ts';
+import type { Job } from '../../shared/job/job.ts';
 import type { RunEvent } from '../../shared/run/events.ts';
 import type { RunLog } from '../../shared/run/logText.ts';
+import { NOT_BEGUN } from '../../shared/run/run.ts';
 import { NODE_DISK } from '../send/disk.ts';
 import type { Entries } from './entries.ts';
+import { writePackingSlip } from './packingSlips.ts';
 import { addToRunLog, logPathOf, readRunLog } from './runLog.ts';
 
 /** How long a log must lie still before it is looked at, in ms: of changes in quick succession the last must be seen. */
@@ -31,6 +35,14 @@ export class RunLogs {
 
   record(job: string, event: RunEvent, now: Date): Promise<Result<RunLog>> {
     return this.#inTurn(job, () => addToRunLog(NODE_DISK, logPathOf(job), event, now));
+  }
+
+  /** Writes the packing slip of a delivery of the run that is worked on. */
+  async packingSlip(path: string, job: Job, delivery: number): Promise<Result<FileEntry>> {
+    const log = await this.#inTurn(path, () => readRunLog(NODE_DISK, logPathOf(path)));
+    if (!log.ok) return log;
+    const run = log.value.book.runs.at(-1);
+    return run === undefined ? refuse(NOT_BEGUN) : writePackingSlip(this.#entries, path, job, run, delivery);
   }
 
   async end(): Promise<void> {

@@ -94,5 +94,9 @@ export const ASK_SCHEMAS: AskSchemas = {
     state: z.strictObject({ send }),
     cancel: z.strictObject({ send }),
   },
-  run: { read: z.strictObject({ file }), record: z.strictObject({ file, event: eventSchema }) },
+  run: {
+    read: z.strictObject({ file }),
+    record: z.strictObject({ file, event: eventSchema }),
+    packingSlip: z.strictObject({ file, job: crossedJob, delivery: z.int().min(1) }),
+  },
 };

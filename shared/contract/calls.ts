@@ -17,7 +17,7 @@ import type {
   SendHandle,
 } from './handles.ts';
 import type { KeepAsk, OpenJob, Recent, SaveAsk, Saved } from './openJob.ts';
-import type { RecordAsk } from './running.ts';
+import type { RecordAsk, SlipAsk } from './running.ts';
 import type { ProveAsk, SendAsk, SendPlan, SendState } from './sending.ts';
 import type { Settings, SettingsChange } from './settings.ts';
 
@@ -92,6 +92,8 @@ export interface Calls {
     read(ask: { readonly file: FileHandle }): Result<RunLog>;
     /** Adds an event. Once it is answered it is on the disk; what cannot have happened is refused. */
     record(ask: RecordAsk): Result<RunLog>;
+    /** Writes the packing slip of a delivery beside the job's file. */
+    packingSlip(ask: SlipAsk): Result<FileEntry>;
   };
 }
 
@@ -117,5 +119,5 @@ export const CALLS: { readonly [G in Group]: Readonly<Record<CallOf<G>, true>> }
   files: { list: true, newFile: true, newFolder: true },
   art: { takeIn: true, look: true, check: true, findTrim: true },
   send: { plan: true, start: true, prove: true, state: true, cancel: true },
-  run: { read: true, record: true },
+  run: { read: true, record: true, packingSlip: true },
 };

@@ -117,6 +117,7 @@ const RUN_COUNTED = refusedCount(
   'Take back the counts first, or begin another run.',
 );
 
-const NOT_BEGUN = refusedCount('No run has been begun.', 'Begin the run first.');
+/** What is refused as long as there is no run. */
+export const NOT_BEGUN = refusedCount('No run has been begun.', 'Begin the run first.');
 
 const lowerFirst = (sentence: string) => sentence.charAt(0).toLowerCase() + sentence.slice(1);

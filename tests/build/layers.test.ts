@@ -83,6 +83,10 @@ describe('the layers', () => {
     ['shared-job-imports', { 'shared/job/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-run-imports', { 'shared/run/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
     ['shared-gang-imports', { 'shared/gang/a.ts': use('../pdf/b.ts'), 'shared/pdf/b.ts': other }],
+    [
+      'shared-packingSlip-imports',
+      { 'shared/packingSlip/a.ts': use('../cutting/b.ts'), 'shared/cutting/b.ts': other },
+    ],
     ['shared-intake-imports', { 'shared/intake/a.ts': use('../job/b.ts'), 'shared/job/b.ts': other }],
     ['shared-contract-imports', { 'shared/contract/a.ts': use('../bench/b.ts'), 'shared/bench/b.ts': other }],
     [

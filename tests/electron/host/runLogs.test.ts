@@ -15,8 +15,18 @@ import type { FileHandle } from '../../../shared/contract/handles.ts';
 import type { RunEvent } from '../../../shared/run/events.ts';
 import { writeEntry } from '../../../shared/run/logText.ts';
 import { faultyDisk } from '../../kit/faultyDisk.ts';
-import { chosen, codeOf, dropFolder, granted, heard, newFolder, openRig } from '../../kit/hostRig.ts';
-import { entryOf, go, good, load, runIn, supperRun } from '../../kit/runs.ts';
+import {
+  chosen,
+  codeOf,
+  dropFolder,
+  granted,
+  heard,
+  newFolder,
+  openRig,
+  openSupper,
+} from '../../kit/hostRig.ts';
+import { ask } from '../../kit/readBack.ts';
+import { delivered, entryOf, go, good, load, runIn, supperRun, trimmed } from '../../kit/runs.ts';
 
 const begun: RunEvent = { kind: 'begun', plan: supperRun };
 const AT = new Date('2026-03-02T10:00:00Z');
@@ -138,6 +148,30 @@ describe('the host', () => {
     expect(notices).toEqual([]);
     expect(runIn(book).entries.map(({ id }) => id)).toEqual([1, 2, 3, 4, 5]);
     expect(runIn(book).sheets).toMatchObject({ side1: 11, blank: 18 });
+    await rig.end();
+  });
+
+  it('writes the packing slip of a delivery beside the job, and none of what was not delivered', async () => {
+    const rig = await openRig(folder);
+    const { job } = await openSupper(rig);
+    const file = await chosen(rig, rig.at('start.turnlay'));
+    const { run } = rig.host.handlers;
+    expect(codeOf(await run.packingSlip({ file, job, delivery: 1 }))).toBe('count-refused');
+    for (const event of [begun, load(2), go, trimmed('Supper', 4), delivered('Supper', 3)]) {
+      granted(await run.record({ file, event }));
+    }
+    const slip = granted(await run.packingSlip({ file, job, delivery: 5 }));
+    expect(slip.name).toBe('start packing slip 1.pdf');
+    const text = ask(readFileSync(rig.at(slip.name)), 'pdftotext', '-layout', 'FILE', '-').replace(
+      / +/g,
+      ' ',
+    );
+    expect(text).toContain('Supper 5 × 7 in 108 3 0 105 short');
+    expect(granted(await run.packingSlip({ file, job, delivery: 5 })).name).toBe(slip.name);
+    expect(codeOf(await run.packingSlip({ file, job, delivery: 2 }))).toBe('count-refused');
+    rmSync(rig.at(slip.name));
+    mkdirSync(rig.at(slip.name));
+    expect((await run.packingSlip({ file, job, delivery: 5 })).ok).toBe(false);
     await rig.end();
   });
 
