@@ -6,7 +6,7 @@ import { sayOrder, sayRegister, sayStep } from '../cutting/words.ts';
 import { CAUTIONS } from '../job/cautions.ts';
 import type { Job } from '../job/job.ts';
 import { oneLine } from '../marks/slug.ts';
-import { type Block, below, beside, space } from '../pdf/document/block.ts';
+import { type Block, below, beside, place } from '../pdf/document/block.ts';
 import { fillPages, PAGE_MARGIN, type Passage } from '../pdf/document/fillPages.ts';
 import { plainPaper } from '../pdf/document/plainPaper.ts';
 import { type Measures, setParagraph, setTick } from '../pdf/document/setWords.ts';
@@ -17,8 +17,8 @@ import { BODY, type Fact, furnitureOf, HEADING, NOTE, setCautions, setFacts, TIT
 
 /** Steps stand two and two, each with its drawing, in pt. */
 const ABREAST = 2;
-const GAP = 12;
-const DRAWING = 168;
+const GAP = 8;
+const DRAWING = 132;
 
 /** Sets the cutting order of a job. */
 export function setCuttingPages(job: Job, order: CuttingOrder, day: string, measures: Measures): Pages {
@@ -29,12 +29,7 @@ export function setCuttingPages(job: Job, order: CuttingOrder, day: string, meas
   const cautions = [CAUTIONS.trim, CAUTIONS.lift];
   const told = order.notices.filter((notice) => !cautions.includes(notice));
   const cell = (width - GAP * (ABREAST - 1)) / ABREAST;
-  const rows = inRows(order.steps).map((steps) =>
-    beside(
-      steps.map((step) => setStep(job, order, step, cell, measures)),
-      GAP,
-    ),
-  );
+  const rows = inRows(order.steps).map((steps) => setSteps(job, order, steps, cell, measures));
   const passages: readonly Passage[] = [
     { blocks: [setParagraph(title, titleStyle(title, width, measures), width, measures)], gap: 0, above: 0 },
     { blocks: [setFacts(factsOf(order, job), width, measures)], gap: 0, above: 6 },
@@ -94,6 +89,26 @@ function inRows(steps: readonly CutStep[]): readonly (readonly CutStep[])[] {
   return steps.flatMap((_step, i) => (i % ABREAST === 0 ? [steps.slice(i, i + ABREAST)] : []));
 }
 
+/** Steps side by side in frames of one height. */
+function setSteps(
+  job: Job,
+  order: CuttingOrder,
+  steps: readonly CutStep[],
+  width: number,
+  measures: Measures,
+): Block {
+  const pad = 5;
+  const set = steps.map((step) => setStep(job, order, step, width - 2 * pad, measures));
+  const h = Math.max(...set.map((block) => block.h)) + 2 * pad;
+  return beside(
+    set.map((block): Block => {
+      const frame = box({ x: 0, y: -h, w: width, h }, { stroke: { tone: 'soft', width: 0.8 } });
+      return { w: width, h, shapes: [frame, ...place(block, pad, -pad)] };
+    }),
+    GAP,
+  );
+}
+
 /** A step: its number with a box to tick, its drawing, what to do, and how true the cut is. */
 function setStep(
   { brief }: Job,
@@ -102,24 +117,13 @@ function setStep(
   width: number,
   measures: Measures,
 ): Block {
-  const pad = 6;
-  const inner = width - 2 * pad;
-  const drawn = drawStep(order, step, { w: inner, h: DRAWING }, brief.units, measures);
-  const set = below(
+  return below(
     [
-      setTick(`Step ${step.number}`, HEADING, inner, measures),
-      drawn,
-      setParagraph(sayStep(order, step, brief.units), BODY, inner, measures),
-      setParagraph(sayRegister(step.register), NOTE, inner, measures),
+      setTick(`Step ${step.number}`, HEADING, width, measures),
+      drawStep(order, step, { w: width, h: DRAWING }, brief.units, measures),
+      setParagraph(sayStep(order, step, brief.units), BODY, width, measures),
+      setParagraph(sayRegister(step.register), NOTE, width, measures),
     ],
-    5,
+    3,
   );
-  const h = set.h + 2 * pad;
-  const frame = box({ x: 0, y: -h, w: width, h }, { stroke: { tone: 'soft', width: 0.8 } });
-  const within = below([space(pad), set], 0);
-  return {
-    w: width,
-    h,
-    shapes: [frame, ...beside([{ w: 0, h: 0, shapes: [] }, within], pad).shapes],
-  };
 }
