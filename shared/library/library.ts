@@ -1,7 +1,7 @@
 // The library: the printers and papers of a studio and what its time costs, as a person wrote them.
 import type { Hold } from '../geometry/register.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
-import type { InkModel } from '../ink/inkModel.ts';
+import type { InkedArea, InkModel, RuleOfThumb } from '../ink/inkModel.ts';
 import type { Overs } from '../layout/count.ts';
 import type { Length, Unit } from '../units/length.ts';
 import type { Caliper } from './caliper.ts';
@@ -36,10 +36,23 @@ export interface Printer {
   };
   readonly ink: {
     readonly pricePerMl: number;
+    /** What is reckoned with: fitted where there are readings enough, else a rule of thumb. */
     readonly model: InkModel;
+    /** The rule of thumb that a fitted model stands in for; it counts again when too few readings are left. */
+    readonly rule?: RuleOfThumb | undefined;
+    readonly readings: readonly InkReading[];
   };
   /** For every side of a sheet that is printed: wear, service, or what a meter counts. */
   readonly wearPerSide: number;
+}
+
+/** What the printer's own counter said of a finished job. */
+export interface InkReading extends InkedArea {
+  /** `2026-03-01` */
+  readonly date: string;
+  readonly job: string;
+  /** All inks together. */
+  readonly ml: number;
 }
 
 /** A tray, a slot or a guide by which sheets are fed. */

@@ -7,6 +7,9 @@ import { LIBRARY_SCHEMA } from './library.ts';
 /** More than anything costs or takes here: a larger number is a slip of the pen. */
 const MOST = 1_000_000;
 
+/** A coverage of four: four inks that each cover everything. */
+const FOUR_INKS = 4;
+
 const amount = z
   .number({ error: must('be a number') })
   .min(0, { error: must('not be negative') })
@@ -19,10 +22,11 @@ const any = z.number({ error: must('be a number') });
 const sheets = wholeFrom(0).max(MOST, { error: must('be at most a million') });
 
 const law = { base: amount, perCoverage: amount };
+const ruleOfThumb = z.strictObject({ source: z.literal('rule-of-thumb'), ...law, spread: amount });
 const inkModel = z.discriminatedUnion(
   'source',
   [
-    z.strictObject({ source: z.literal('rule-of-thumb'), ...law, spread: amount }),
+    ruleOfThumb,
     z.strictObject({
       source: z.literal('fitted'),
       ...law,
@@ -34,6 +38,15 @@ const inkModel = z.discriminatedUnion(
   ],
   { error: must('be a "rule-of-thumb" or "fitted" (source)') },
 );
+
+const moreThanNothing = amount.gt(0, { error: must('be more than nothing') });
+const inkReading = z.strictObject({
+  date: z.iso.date({ error: must('be a date such as 2026-03-01') }),
+  job: text,
+  area: moreThanNothing,
+  coverage: amount.max(FOUR_INKS, { error: must('not be more than four inks that each cover everything') }),
+  ml: moreThanNothing,
+});
 
 const feed = z.strictObject({
   name: text,
@@ -60,7 +73,12 @@ const printer = z.strictObject({
   feeds: listOf(feed, 'feed'),
   qualities: listOf(quality, 'quality'),
   makeReady: z.strictObject({ minutes: amount, sheets }),
-  ink: z.strictObject({ pricePerMl: amount, model: inkModel }),
+  ink: z.strictObject({
+    pricePerMl: amount,
+    model: inkModel,
+    rule: ruleOfThumb.optional(),
+    readings: z.array(inkReading).default([]),
+  }),
   wearPerSide: amount,
 });
 
