@@ -12,6 +12,7 @@ import type { Centring } from '../../shared/layout/centring.ts';
 import { USUAL_OVERS } from '../../shared/layout/count.ts';
 import type { Lies } from '../../shared/layout/lies.ts';
 import type { Length, Unit } from '../../shared/units/length.ts';
+import { numberIn } from '../controls/numberIn.ts';
 
 export interface DraftFace {
   readonly art: ArtHandle;
@@ -165,10 +166,4 @@ export function writtenOf(draft: Draft): unknown {
 
 function writtenFace({ art, page, rotate, trimAt }: DraftFace): unknown {
   return { file: art, page, rotate, ...(trimAt === undefined ? {} : { trimAt }) };
-}
-
-/** The number that was typed, or what was typed where it is none, so that it is complained of. */
-function numberIn(typed: string): number | string {
-  const number = Number(typed.replace(',', '.'));
-  return typed.trim() === '' || Number.isNaN(number) ? typed : number;
 }
