@@ -4,6 +4,7 @@ import { demo } from './demoCommand.ts';
 import { lay } from './layCommand.ts';
 import { prove } from './proveCommand.ts';
 import { send } from './sendCommand.ts';
+import { ticket } from './ticketCommand.ts';
 
 const program = new Command('turnlay')
   .description(
@@ -35,6 +36,15 @@ program
   .option('--pictures <folder>', 'save a picture of every piece, front beside back')
   .option('--json', 'answer in JSON', false)
   .action(prove);
+
+program
+  .command('ticket <job>')
+  .description('write the run sheet, the dummy, the cutting order and the open job ticket of a job')
+  .requiredOption('--to <folder>', 'the folder for them')
+  .option('--library <file>', 'the library of printers and papers')
+  .option('--paper <name>', 'the paper that is loaded, as the library calls it')
+  .option('--json', 'answer in JSON', false)
+  .action(ticket);
 
 program
   .command('demo <folder>')

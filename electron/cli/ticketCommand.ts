@@ -1,0 +1,40 @@
+// `ticket`: the run sheet, the dummy, the cutting order and the open job ticket of a job, as files in a folder.
+import { basename, join, resolve } from 'node:path';
+import { ok, type Result } from '../../shared/fault/result.ts';
+import { readLibrary } from '../../shared/library/readLibrary.ts';
+import { type Stock, stockFrom } from '../../shared/runSheet/stock.ts';
+import { readJson } from '../files/readJson.ts';
+import { JobFiles } from '../host/jobFiles.ts';
+import { writeTicket } from '../ticket/writeTicket.ts';
+import { answer, answerFault } from './answer.ts';
+
+export interface TicketOptions {
+  readonly to: string;
+  readonly json: boolean;
+  readonly library?: string;
+  readonly paper?: string;
+}
+
+export async function ticket(jobPath: string, options: TicketOptions): Promise<void> {
+  const { to, json } = options;
+  const path = resolve(jobPath);
+  const job = await new JobFiles().open(path);
+  if (!job.ok) return answerFault(json, job.fault);
+  const stock = await readStock(options);
+  if (!stock.ok) return answerFault(json, stock.fault);
+  const ask = { job: job.value, file: basename(path), to, now: new Date(), stock: stock.value };
+  const written = await writeTicket(ask);
+  if (!written.ok) return answerFault(json, written.fault);
+  const { files, notices } = written.value;
+  const paths = files.map(({ part, name }) => ({ part, file: join(resolve(to), name) }));
+  answer(json, { files: paths, notices }, [...paths.map(({ file }) => `Wrote ${file}`), ...notices]);
+}
+
+/** What a library tells of the paper; nothing where none is named. */
+async function readStock({ library, paper }: TicketOptions): Promise<Result<Stock | undefined>> {
+  if (library === undefined) return ok(undefined);
+  const written = await readJson(library, 'library');
+  if (!written.ok) return written;
+  const read = readLibrary(written.value);
+  return read.ok ? stockFrom(read.value, paper) : read;
+}

@@ -1,0 +1,45 @@
+// One surface of the sheet in the open job ticket: every placed page with its matrix, its trim and where it is cut off.
+import { lying } from '../geometry/head.ts';
+import { layInto } from '../geometry/lie.ts';
+import { chain } from '../geometry/transform.ts';
+import { facesOf, type Job, sheetOf } from '../job/job.ts';
+import type { Form, Placement } from '../layout/placement.ts';
+import { contentMatrix, type PageSizes } from './placeContent.ts';
+import { intoPress, matrixOf, numbersOf, pressBox } from './pressFrame.ts';
+import { WORK_STYLE_NAMES } from './workStyles.ts';
+import { type Element, element } from './xml.ts';
+
+/** The layout of a side. Throws for a face whose page has no matrix: the ticket's maker has asked before. */
+export function layoutResource(job: Job, form: Form, side: 1 | 2, sizes: PageSizes): Element {
+  const sheet = sheetOf(job.brief).size;
+  const faces = facesOf(job.brief);
+  const place = (placement: Placement): Element => {
+    const content = contentMatrix(job, placement, sizes);
+    if (content === undefined) throw new Error(`The page of ${placement.piece} has no matrix`);
+    const trim = layInto<'piece', 'side1' | 'side2'>(placement.trim, placement.head);
+    const upright = lying(placement.trim, placement.head);
+    return element(
+      'PlacedObject',
+      {
+        ClipBox: pressBox(placement.bleed, sheet),
+        CTM: matrixOf(chain(content, intoPress(sheet))),
+        Ord: faces.findIndex((f) => f.piece.name === placement.piece && f.name === placement.face),
+        TrimCTM: matrixOf(chain(trim, intoPress(sheet))),
+        TrimSize: numbersOf(upright.w, upright.h),
+      },
+      [element('ContentObject')],
+    );
+  };
+  return element('Resource', {}, [
+    element('Part', { SheetName: 'Sheet1', Side: side === 1 ? 'Front' : 'Back' }),
+    element(
+      'Layout',
+      {
+        PaperRef: 'Paper',
+        SurfaceContentsBox: numbersOf(0, 0, sheet.w, sheet.h),
+        WorkStyle: WORK_STYLE_NAMES[job.brief.work.style],
+      },
+      form.placements.map(place),
+    ),
+  ]);
+}
