@@ -1,10 +1,12 @@
 // All benchmarks. Times are of one run on one machine: read the ratios.
+import { benchCutting } from './cutting.ts';
 import { benchDrag } from './drag.ts';
 import { benchLayout } from './layout.ts';
 import { benchPictures } from './pictures.ts';
 import { benchSending } from './send.ts';
 
 benchLayout();
+benchCutting();
 benchSending();
 await benchDrag();
 await benchPictures();

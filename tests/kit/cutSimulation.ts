@@ -43,15 +43,22 @@ export interface Finished {
   readonly pile: Pile;
 }
 
-/** All that comes of cutting one printed sheet as the order says: the finished piles, and what broke a rule of hand. */
-export function cutAsTold(
-  order: CuttingOrder,
-  sheet: Pile,
-): { readonly finished: readonly Finished[]; readonly complaints: readonly string[] } {
+/** All that comes of cutting one printed sheet. */
+interface Cutting {
+  readonly finished: readonly Finished[];
+  /** What broke a rule of hand, or does not agree with the table. */
+  readonly complaints: readonly string[];
+  /** For each step its first pile, as it lay just before the knife came down. */
+  readonly lain: readonly Pile[];
+}
+
+/** Cuts one printed sheet as the order says. */
+export function cutAsTold(order: CuttingOrder, sheet: Pile): Cutting {
   const first = order.steps[0]?.gauge;
   const table = new Map<string, Pile>([['A', first === undefined ? sheet : knockUp(sheet, first)]]);
   const finished: Finished[] = [];
   const complaints: string[] = [];
+  const lain: Pile[] = [];
   for (const step of order.steps) {
     const taken = step.parts.map((part) => {
       const pile = table.get(part.stack);
@@ -60,6 +67,7 @@ export function cutAsTold(
       return turnPile(pile, step.turned);
     });
     complaints.push(...complain(order, step, taken));
+    lain.push(taken[0]!);
     taken.forEach((pile, i) => {
       const [behind, inFront] = cutPile(pile, step);
       const put = (outcome: Outcome, made: Pile) => {
@@ -75,7 +83,7 @@ export function cutAsTold(
     });
   }
   if (table.size > 0) complaints.push(`stacks ${[...table.keys()].join()} were never cut`);
-  return { finished, complaints };
+  return { finished, complaints, lain };
 }
 
 /** The sheet laid on the table for the first time, with this edge at the back. */

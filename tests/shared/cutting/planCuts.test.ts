@@ -27,7 +27,9 @@ function tollOf({ steps, cuts, turns }: CuttingOrder): Toll {
 
 describe('the cutting order of a small sheet', () => {
   const UNIT = 72;
-  const layouts = unitLayouts(2, 1, 3).filter(({ w, h, pieces }) => pieces.length <= 6 && w <= 10 && h <= 10);
+  const layouts = unitLayouts(2, 1, 3).filter(
+    ({ w, h, pieces }) => pieces.length > 1 && pieces.length <= 6 && w <= 10 && h <= 10,
+  );
 
   it('has as few cuts and then as few turns as the best of all orders, or is refused where there is none', () => {
     let refused = 0;
@@ -95,6 +97,11 @@ describe('a grid with a margin all round', () => {
     expect([order.cuts, order.turns]).toEqual([2, 0]);
   });
 
+  it('of one piece that is the whole sheet takes no cut at all', () => {
+    const order = planned(sheetToCut({ w: 2, h: 3 }, [{ x: 0, y: 0, w: 2, h: 3 }], 72));
+    expect(order).toMatchObject({ steps: [], cuts: 0, strokes: 0, turns: 0, fewest: true });
+  });
+
   it('says that it is the best up to 24 pieces, and that more are not proven', () => {
     expect(planned(gridToCut(4, 6, 1))).toMatchObject({ fewest: true });
     const more = planned(gridToCut(5, 5, 1));
@@ -127,7 +134,7 @@ describe('the steps of two by two with gutters', () => {
       stack: 'A',
       area: { x: 72, y: 72, w: 360, h: 504 },
       line: [
-        { x: 216 + 0, y: 72 },
+        { x: 216, y: 72 },
         { x: 216, y: 576 },
       ],
       behind: { becomes: 'stack', area: { x: 216, y: 72, w: 216, h: 504 }, stack: 'A' },

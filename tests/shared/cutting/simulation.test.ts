@@ -94,19 +94,21 @@ describe('every sheet that is laid out, whatever the work style, the gutter and 
         const { positions } = laid.value;
         expectAllWhole({ ...input, arrangement: positions, hold, cutter: LARGE_CUTTER });
       }),
-      { numRuns: 80 },
+      { numRuns: 60 },
     );
-    expect(laidOut).toBeGreaterThan(40);
+    expect(laidOut).toBeGreaterThan(30);
   });
 });
 
 describe('sheets of any parts beside and above one another', () => {
+  const layouts = unitLayouts(4, 1, 5).filter(({ pieces }) => pieces.length > 1);
+
   it('come apart into their pieces', () => {
     fc.assert(
-      fc.property(unitLayouts(4, 1, 5), holds, works, ({ pieces, ...size }, hold, work) => {
+      fc.property(layouts, holds, works, ({ pieces, ...size }, hold, work) => {
         expectAllWhole(sheetToCut(size, pieces, 36, { hold, work }));
       }),
-      { numRuns: 120 },
+      { numRuns: 80 },
     );
   });
 });
