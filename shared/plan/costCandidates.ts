@@ -1,0 +1,81 @@
+// What every candidate costs, how long it takes and how much paper it wastes.
+import type { Brief } from '../job/brief.ts';
+import { trimOf } from '../job/job.ts';
+import { countSheets } from '../layout/count.ts';
+import type { Library } from '../library/library.ts';
+import type { Coverage, LaidCandidate, PlanArea, PlanCandidate } from './candidate.ts';
+import type { LaidPlan } from './layOutCandidates.ts';
+import { squareMetres } from './measures.ts';
+import { areaBought } from './paperBought.ts';
+import { perSheetOf, sheetsFor } from './perSheet.ts';
+import { type PricedRun, runPricer, type Terms } from './priceRun.ts';
+import { rank, unbeaten } from './rank.ts';
+import { piecesWanted, qualityOf, quantitiesFor, type WhatIf } from './whatIf.ts';
+
+/**
+ * The candidates with their prices, the cheapest first. `library` gives the rates; printers and papers are those that
+ * the plan was laid out with. Layouts are not touched, so that this answers at once.
+ */
+export function costCandidates(
+  plan: LaidPlan,
+  library: Library,
+  coverage: Coverage,
+  whatIf: WhatIf = {},
+): readonly PlanCandidate[] {
+  const terms: Terms = { brief: plan.brief, library, coverage, whatIf };
+  const pieces = whatIf.pieces ?? piecesWanted(plan.brief);
+  const wanted = quantitiesFor(plan.brief, pieces);
+  const costed = plan.candidates.map((candidate) => costOne(candidate, terms, wanted));
+  const best = unbeaten(costed);
+  return rank(
+    costed.map((candidate) => ({ ...candidate, unbeaten: best.has(candidate.id) })),
+    'cost',
+  );
+}
+
+function costOne(
+  candidate: LaidCandidate,
+  terms: Terms,
+  wanted: readonly number[],
+): Omit<PlanCandidate, 'unbeaten'> {
+  const { brief, whatIf } = terms;
+  const perSheet = perSheetOf(candidate, brief);
+  const needed = sheetsFor(wanted, perSheet);
+  const run = runPricer(candidate, terms)(needed);
+  const { oversBy, overs, sheets, makeReady, bought, time, ink, cost, spread } = run;
+  const pieces = wanted.reduce((sum, quantity) => sum + quantity, 0);
+  const designs = brief.pieces.map(({ name }, i) => ({
+    piece: name,
+    wanted: wanted[i] ?? 0,
+    perSheet: perSheet[i] ?? 0,
+  }));
+  const { yields } = countSheets(designs, oversBy);
+  return {
+    ...candidate,
+    quality: qualityOf(candidate.printer, whatIf).name,
+    count: { needed, overs, sheets, yields, oversBy, makeReady, pieces, bought },
+    area: areaOf(candidate, run, brief, wanted),
+    time,
+    ink,
+    cost,
+    spread,
+    perPiece: cost.total / pieces,
+  };
+}
+
+function areaOf(
+  { source, size, arrangement }: LaidCandidate,
+  { sheets, bought }: PricedRun,
+  brief: Brief,
+  wanted: readonly number[],
+): PlanArea {
+  const printed = sheets * squareMetres(size);
+  const trims = sheets * arrangement.reduce((sum, { trim }) => sum + squareMetres(trim), 0);
+  const pieces = brief.pieces.reduce(
+    (sum, piece, i) => sum + (wanted[i] ?? 0) * squareMetres(trimOf(piece)),
+    0,
+  );
+  const inAll = bought * areaBought(source.form);
+  const parts = { offcuts: inAll - printed, aroundPieces: printed - trims, spare: trims - pieces };
+  return { bought: inAll, pieces, waste: inAll - pieces, ...parts };
+}
