@@ -16,6 +16,7 @@ import type { Sends } from './sends.ts';
 import type { SettingsKeeper } from './settingsKeeper.ts';
 import type { ChosenPaths, Shell } from './shell.ts';
 import { jobFromWindow } from './windowJob.ts';
+import { writePapers } from './writePapers.ts';
 
 /** What the handlers rest on. */
 export interface HandlerServices {
@@ -121,6 +122,7 @@ export function makeHandlers(on: HandlerServices): Handlers {
       state: ({ send }) => sends.state(send),
       cancel: ({ send }) => sends.cancel(send),
     },
+    ticket: { write: (ask) => writePapers(entries, ask, on.now()) },
     run: {
       read: ({ file }) => onPath(entries.files.resolve(file), (path) => runs.read(path)),
       record: ({ file, event }) =>

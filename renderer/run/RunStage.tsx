@@ -10,6 +10,7 @@ import type { RunPart } from '../state/runState.ts';
 import { useApp } from '../state/store.ts';
 import { CountPart } from './counting/CountPart.tsx';
 import { DeliverPart } from './delivery/DeliverPart.tsx';
+import { PapersPanel } from './PapersPanel.tsx';
 import '../look/readStage.css';
 import './run.css';
 import { SendPart } from './SendPart.tsx';
@@ -47,6 +48,7 @@ export function RunStage() {
       {part === 'send' && <SendPart plan={plan} sides={sides} />}
       {part === 'count' && <CountPart log={log} sides={sides} />}
       {part === 'deliver' && <DeliverPart log={log} />}
+      {part !== 'deliver' && <PapersPanel />}
     </section>
   );
 }

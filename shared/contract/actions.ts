@@ -27,6 +27,7 @@ export const ACTIONS = {
   'send-job': { label: 'Send to the RIP…', menu: 'File', key: 'Mod+Enter', rule: true },
   'stop-sending': { label: 'Stop sending', menu: 'File', key: 'Mod+.' },
   'prove-sent': { label: 'Prove what was sent', menu: 'File', key: 'Mod+Alt+P' },
+  'write-papers': { label: 'Write the run sheet…', menu: 'File', key: 'Mod+P' },
   'choose-rip-folder': { label: 'Choose the RIP folder…', menu: 'File', key: 'Mod+Alt+F' },
   'open-settings': { label: 'Settings…', menu: 'File', key: 'Mod+,', rule: true },
   'close-job': { label: 'Close job', menu: 'File', key: 'Mod+Shift+W' },

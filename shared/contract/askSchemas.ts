@@ -94,6 +94,7 @@ export const ASK_SCHEMAS: AskSchemas = {
     state: z.strictObject({ send }),
     cancel: z.strictObject({ send }),
   },
+  ticket: { write: proving.extend({ file: file.optional() }) },
   run: {
     read: z.strictObject({ file }),
     record: z.strictObject({ file, event: eventSchema }),

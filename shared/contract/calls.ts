@@ -17,6 +17,7 @@ import type {
   SendHandle,
 } from './handles.ts';
 import type { KeepAsk, OpenJob, Recent, SaveAsk, Saved } from './openJob.ts';
+import type { Papers, PapersAsk } from './papers.ts';
 import type { RecordAsk, SlipAsk } from './running.ts';
 import type { ProveAsk, SendAsk, SendPlan, SendState } from './sending.ts';
 import type { Settings, SettingsChange } from './settings.ts';
@@ -87,6 +88,10 @@ export interface Calls {
     state(ask: { readonly send: SendHandle }): Result<SendState>;
     cancel(ask: { readonly send: SendHandle }): Result<null>;
   };
+  readonly ticket: {
+    /** Writes run sheet, dummy, cutting order and open job ticket; those of an earlier writing are replaced. */
+    write(ask: PapersAsk): Result<Papers>;
+  };
   readonly run: {
     /** The log of a job's runs. The event `run` tells what others add to it. */
     read(ask: { readonly file: FileHandle }): Result<RunLog>;
@@ -119,5 +124,6 @@ export const CALLS: { readonly [G in Group]: Readonly<Record<CallOf<G>, true>> }
   files: { list: true, newFile: true, newFolder: true },
   art: { takeIn: true, look: true, check: true, findTrim: true },
   send: { plan: true, start: true, prove: true, state: true, cancel: true },
+  ticket: { write: true },
   run: { read: true, record: true, packingSlip: true },
 };

@@ -1,0 +1,19 @@
+// The papers of the window's job, written into the folder that the person chose.
+import type { Papers, PapersAsk } from '../../shared/contract/papers.ts';
+import { ok, type Result } from '../../shared/fault/result.ts';
+import { writeTicket } from '../ticket/writeTicket.ts';
+import type { Entries } from './entries.ts';
+import { jobFromWindow } from './windowJob.ts';
+
+export async function writePapers(entries: Entries, ask: PapersAsk, now: Date): Promise<Result<Papers>> {
+  const job = jobFromWindow(entries, ask.job);
+  if (!job.ok) return job;
+  const to = entries.folders.resolve(ask.folder);
+  if (!to.ok) return to;
+  const file = ask.file === undefined ? ok(undefined) : entries.files.resolve(ask.file);
+  if (!file.ok) return file;
+  const written = await writeTicket({ job: job.value, file: file.value, to: to.value, now });
+  if (!written.ok) return written;
+  const { files, notices } = written.value;
+  return ok({ folder: entries.folder(to.value), names: files.map(({ name }) => name), notices });
+}
