@@ -1,5 +1,5 @@
 // Counting the sheets of a run: every count is with the host before it is shown.
-import type { FileHandle } from '../../shared/contract/handles.ts';
+import type { FileEntry, FileHandle } from '../../shared/contract/handles.ts';
 import type { Fault, Result } from '../../shared/fault/result.ts';
 import { nameOfEvent, type RunEvent } from '../../shared/run/events.ts';
 import type { RunLog } from '../../shared/run/logText.ts';
@@ -39,6 +39,16 @@ export async function beginRun(undelivered: boolean): Promise<void> {
   const fault = await record({ kind: 'begun', plan: planRun(history.present) });
   if (fault === undefined) showRunPart('count');
   else report(fault);
+}
+
+/** Writes the packing slip of a delivery beside the job; nothing where it could not be written, which is told. */
+export async function writePackingSlip(delivery: number): Promise<FileEntry | undefined> {
+  const { file, history, report } = app.getState();
+  if (file === undefined || history === undefined) return undefined;
+  const written = await host.run.packingSlip({ file: file.file, job: history.present, delivery });
+  if (written.ok) return written.value;
+  report(written.fault);
+  return undefined;
 }
 
 /** Takes back what was counted last. */

@@ -63,7 +63,7 @@ export const deskState: StateCreator<JobState & ViewState & DeskState, [], [], D
   said: '',
 
   lay: ({ job, file, unsaved, art, artNames, notices }) => {
-    get().beginJob(job);
+    // What is saved is known before the job lies there, so that it never counts as unsaved in between.
     set({
       file,
       saved: unsaved ? undefined : job,
@@ -72,6 +72,7 @@ export const deskState: StateCreator<JobState & ViewState & DeskState, [], [], D
       notices,
       screen: 'job',
     });
+    get().beginJob(job);
   },
   settleSaved: (file, job) => {
     const { history } = get();

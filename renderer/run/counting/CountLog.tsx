@@ -3,6 +3,7 @@ import { nameOfEvent } from '../../../shared/run/events.ts';
 import { lastCount, type Run, standing } from '../../../shared/run/run.ts';
 import { Button } from '../../controls/Button.tsx';
 import { takeBack } from '../../desk/runs.ts';
+import { timeOf } from '../timeOf.ts';
 
 export function CountLog({ run }: { readonly run: Run }) {
   const [beginning] = run.entries;
@@ -34,9 +35,4 @@ export function CountLog({ run }: { readonly run: Run }) {
       </ol>
     </section>
   );
-}
-
-/** The time of day where the person is. */
-function timeOf(at: string): string {
-  return new Date(at).toLocaleTimeString(undefined, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
 }

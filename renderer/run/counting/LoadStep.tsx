@@ -7,7 +7,7 @@ import { CountForm } from './CountForm.tsx';
 import type { StepProps } from './StepShown.tsx';
 import { StepWords } from './StepWords.tsx';
 
-export function LoadStep({ run, sides }: StepProps) {
+export function LoadStep({ run, sides, onGoTo }: StepProps) {
   const job = useJob();
   const first = run.sheets.loaded === 0;
   const { toLoadWithOvers } = prospectOf(run);
@@ -19,7 +19,11 @@ export function LoadStep({ run, sides }: StepProps) {
         does="Loaded"
         starts={first ? run.plan.sheets : toLoadWithOvers}
         main
-        onCount={(sheets) => record({ kind: 'loaded', sheets })}
+        onCount={async (sheets) => {
+          const refused = await record({ kind: 'loaded', sheets });
+          if (refused === undefined) onGoTo(undefined);
+          return refused;
+        }}
       />
       <StepWords steps={steps} caution="lift" />
     </>

@@ -14,7 +14,8 @@ export interface StepProps {
   readonly run: Run;
   /** Which page of which file prints each side; empty where it is not known. */
   readonly sides: readonly SidePage[];
-  readonly onGoTo: (step: RunStep) => void;
+  /** To another step, or to the one that comes next. */
+  readonly onGoTo: (step: RunStep | undefined) => void;
 }
 
 export function StepShown({ step, ...props }: StepProps & { readonly step: RunStep }) {

@@ -2,10 +2,17 @@
 import type { RunLog } from '../../../shared/run/logText.ts';
 import { BeginPanel } from '../counting/BeginPanel.tsx';
 import { runOf } from '../useRun.ts';
+import { Deliveries } from './Deliveries.tsx';
 import { DeliveryPanel } from './DeliveryPanel.tsx';
 import './delivery.css';
 
 export function DeliverPart({ log }: { readonly log: RunLog | undefined }) {
   const run = runOf(log);
-  return run === undefined ? <BeginPanel /> : <DeliveryPanel run={run} />;
+  if (run === undefined) return <BeginPanel />;
+  return (
+    <>
+      <DeliveryPanel run={run} />
+      <Deliveries run={run} />
+    </>
+  );
 }

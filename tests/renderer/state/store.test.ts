@@ -1,8 +1,10 @@
 // The store of the window: edits, gestures and what is chosen.
 import { beforeEach, describe, expect, it } from 'vitest';
+import { isUnsaved } from '../../../renderer/state/deskState.ts';
 import { redoName, undoName } from '../../../renderer/state/history.ts';
 import { shownJob } from '../../../renderer/state/jobState.ts';
 import { createAppStore } from '../../../renderer/state/store.ts';
+import type { FileHandle } from '../../../shared/contract/handles.ts';
 import { edit } from '../../../shared/job/edit.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { supperJob } from '../kit/supperJob.ts';
@@ -93,6 +95,29 @@ describe('a gesture', () => {
     state().preview(moved(5));
     state().undo();
     expect(shownJob(state())).toBe(job);
+  });
+});
+
+describe('an opened job', () => {
+  const opened = { job: { ...job }, unsaved: false, art: [], artNames: {}, notices: [] };
+
+  it('is at no moment taken for one with changes that its file does not hold', () => {
+    const seen: boolean[] = [];
+    store.subscribe((now, before) => {
+      if (now.history !== before.history) seen.push(isUnsaved(now));
+    });
+    state().lay(opened);
+    expect(seen).toEqual([false]);
+  });
+
+  it('that comes back from a crash is unsaved, and its file is known at once', () => {
+    const file = { file: 'f' as FileHandle, name: 'supper.turnlay', place: '~' };
+    const seen: unknown[] = [];
+    store.subscribe((now, before) => {
+      if (now.history !== before.history) seen.push([isUnsaved(now), now.file]);
+    });
+    state().lay({ ...opened, unsaved: true, file });
+    expect(seen).toEqual([[true, file]]);
   });
 });
 
