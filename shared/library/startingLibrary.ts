@@ -33,8 +33,8 @@ const WRITTEN = {
         },
       ],
       qualities: [
-        { name: 'Fine', secondsBase: 10, secondsPerSquareMetre: 420 },
-        { name: 'Usual', secondsBase: 8, secondsPerSquareMetre: 240 },
+        { name: 'Usual', secondsBase: 8, secondsPerSquareMetre: 110 },
+        { name: 'Fast', secondsBase: 6, secondsPerSquareMetre: 60 },
       ],
       makeReady: { minutes: 6, sheets: 2 },
       ink: {
@@ -98,7 +98,7 @@ const WRITTEN = {
       qualities: [{ name: 'Usual', secondsBase: 1.5, secondsPerSquareMetre: 10 }],
       makeReady: { minutes: 8, sheets: 4 },
       ink: {
-        pricePerMl: 0.3,
+        pricePerMl: 0.7,
         model: { source: 'rule-of-thumb', base: 0.1, perCoverage: 4, spread: 0.5 },
       },
       wearPerSide: 0.05,

@@ -31,6 +31,8 @@ export interface LaidCandidate {
   readonly arrangement: readonly Position[];
   /** Pieces that one sheet yields, of all designs together. */
   readonly up: number;
+  /** The same for each design, in the order of the brief; every one at least 1. */
+  readonly perSheet: readonly number[];
   /** Sides that are printed. */
   readonly sides: 1 | 2;
   /** Times that a person lays the sheets in. */

@@ -7,10 +7,9 @@ import type { Coverage, LaidCandidate, PlanArea, PlanCandidate } from './candida
 import type { LaidPlan } from './layOutCandidates.ts';
 import { squareMetres } from './measures.ts';
 import { areaBought } from './paperBought.ts';
-import { perSheetOf, sheetsFor } from './perSheet.ts';
 import { type PricedRun, runPricer, type Terms } from './priceRun.ts';
 import { rank, unbeaten } from './rank.ts';
-import { piecesWanted, qualityOf, quantitiesFor, type WhatIf } from './whatIf.ts';
+import { piecesWanted, qualityOf, quantitiesFor, sheetsFor, type WhatIf } from './whatIf.ts';
 
 /**
  * The candidates with their prices, the cheapest first. `library` gives the rates; printers and papers are those that
@@ -39,15 +38,14 @@ function costOne(
   wanted: readonly number[],
 ): Omit<PlanCandidate, 'unbeaten'> {
   const { brief, whatIf } = terms;
-  const perSheet = perSheetOf(candidate, brief);
-  const needed = sheetsFor(wanted, perSheet);
+  const needed = sheetsFor(wanted, candidate.perSheet);
   const run = runPricer(candidate, terms)(needed);
   const { oversBy, overs, sheets, makeReady, bought, time, ink, cost, spread } = run;
   const pieces = wanted.reduce((sum, quantity) => sum + quantity, 0);
   const designs = brief.pieces.map(({ name }, i) => ({
     piece: name,
-    wanted: wanted[i] ?? 0,
-    perSheet: perSheet[i] ?? 0,
+    wanted: wanted[i] as number,
+    perSheet: candidate.perSheet[i] as number,
   }));
   const { yields } = countSheets(designs, oversBy);
   return {
@@ -64,18 +62,23 @@ function costOne(
 }
 
 function areaOf(
-  { source, size, arrangement }: LaidCandidate,
+  { source, size, perSheet }: LaidCandidate,
   { sheets, bought }: PricedRun,
   brief: Brief,
   wanted: readonly number[],
 ): PlanArea {
-  const printed = sheets * squareMetres(size);
-  const trims = sheets * arrangement.reduce((sum, { trim }) => sum + squareMetres(trim), 0);
-  const pieces = brief.pieces.reduce(
-    (sum, piece, i) => sum + (wanted[i] ?? 0) * squareMetres(trimOf(piece)),
-    0,
-  );
+  const trims = (counts: readonly number[]) =>
+    brief.pieces.reduce((sum, piece, i) => sum + (counts[i] as number) * squareMetres(trimOf(piece)), 0);
   const inAll = bought * areaBought(source.form);
-  const parts = { offcuts: inAll - printed, aroundPieces: printed - trims, spare: trims - pieces };
-  return { bought: inAll, pieces, waste: inAll - pieces, ...parts };
+  const printed = sheets * squareMetres(size);
+  const onSheets = sheets * trims(perSheet);
+  const pieces = trims(wanted);
+  return {
+    bought: inAll,
+    pieces,
+    waste: inAll - pieces,
+    offcuts: inAll - printed,
+    aroundPieces: printed - onSheets,
+    spare: onSheets - pieces,
+  };
 }

@@ -3,6 +3,9 @@ import { fewestCuts } from '../cutting/fewestCuts.ts';
 import { fieldOf, wholeSheet } from '../cutting/field.ts';
 import type { Rect, Size } from '../geometry/space.ts';
 
+/** Enough for every line of a sheet of some twenty pieces in many sizes; grids need none of it. */
+const EFFORT = 20_000;
+
 /** Counts cuts, and remembers them: sheets of all sizes on which the pieces lie alike take the same. */
 export class CutCounter {
   readonly #known = new Map<string, number>();
@@ -15,7 +18,7 @@ export class CutCounter {
     const key = [whole.right, whole.lead, ...trims].join(' ');
     const known = this.#known.get(key);
     if (known !== undefined) return known;
-    const cuts = fewestCuts(field, false)(whole);
+    const cuts = fewestCuts(field, EFFORT)(whole);
     this.#known.set(key, cuts);
     return cuts;
   }

@@ -18,7 +18,7 @@ import { squareMetres } from './measures.ts';
 import { bleedDoesNotFit } from './refusals.ts';
 
 /** What a candidate takes over from its layout. */
-export type Layout = Pick<LaidCandidate, 'arrangement' | 'up' | 'printed' | 'cuts' | 'notices'>;
+export type Layout = Pick<LaidCandidate, 'arrangement' | 'up' | 'perSheet' | 'printed' | 'cuts' | 'notices'>;
 
 const NOTHING = { x: 0, y: 0, w: 0, h: 0 };
 
@@ -75,6 +75,7 @@ function layOut(brief: Brief, cuts: CutCounter): Result<Layout> {
   return ok({
     arrangement: positions,
     up: positions.length,
+    perSheet: brief.pieces.map(({ name }) => positions.filter(({ piece }) => piece === name).length),
     printed: printedOn(brief, positions),
     cuts: cuts.count(
       size,

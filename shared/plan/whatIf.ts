@@ -1,5 +1,6 @@
 // What a plan reckons with besides its layouts: how many are wanted, what time and ink cost, how fine is printed.
 import type { Brief } from '../job/brief.ts';
+import { sheetsNeeded } from '../layout/count.ts';
 import type { Printer, Quality } from '../library/library.ts';
 
 /** What is taken in place of what the brief and the library say; what is not named stays as it is. */
@@ -22,6 +23,15 @@ export function piecesWanted(brief: Brief): number {
 export function quantitiesFor(brief: Brief, pieces: number): readonly number[] {
   const all = piecesWanted(brief);
   return brief.pieces.map(({ quantity }) => Math.ceil((quantity * pieces) / all));
+}
+
+/** Good sheets for so many of each design; the designs share every sheet, which yields so many of each. */
+export function sheetsFor(wanted: readonly number[], perSheet: readonly number[]): number {
+  let most = 0;
+  perSheet.forEach((each, i) => {
+    most = Math.max(most, sheetsNeeded(wanted[i] as number, each));
+  });
+  return most;
 }
 
 export function qualityOf({ name, qualities }: Printer, { qualities: wanted }: WhatIf): Quality {
