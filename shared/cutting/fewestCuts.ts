@@ -5,15 +5,16 @@ const WAYS: readonly LineWay[] = ['up', 'across'];
 const EDGES = ['left', 'right', 'tail', 'lead'] as const;
 
 /**
- * The fewest cuts for any part of a sheet that can be cut; none for waste.
+ * The fewest cuts for any part of a sheet that can be cut; none for waste, infinite for what no guillotine can cut.
  *
  * Waste around all pieces of a part is trimmed first, which never costs a cut: whoever trims later trims the same edge
- * once for every part that still has it. So only what lies between the outermost trims has to be searched. With
- * `everyLine` every clear line is tried and the answer is the fewest there can be; else only the last line of each
- * direction is, which is as good for a grid and quick for hundreds of pieces.
+ * once for every part that still has it. So only what lies between the outermost trims has to be searched. Every clear
+ * line is tried until `effort` is spent (about the number of pieces looked at, over all parts); from then on only the
+ * last line of each direction is, which is as good for a grid. With infinite effort the answer is the fewest there are.
  */
-export function fewestCuts(field: Field, everyLine: boolean): (part: Part) => number {
+export function fewestCuts(field: Field, effort: number): (part: Part) => number {
   const known = new Map<string, number>();
+  let spent = 0;
 
   function withTrims(part: Part): number {
     if (part.pieces.length === 0) return 0;
@@ -30,7 +31,8 @@ export function fewestCuts(field: Field, everyLine: boolean): (part: Part) => nu
     let fewest = Infinity;
     for (const way of WAYS) {
       const lines = clearLines(field, part, way);
-      for (const line of everyLine ? lines : lines.slice(-1)) {
+      for (const line of spent < effort ? lines : lines.slice(-1)) {
+        spent += part.pieces.length;
         const [one, other] = partAt(field, part, way, line);
         fewest = Math.min(fewest, 1 + withTrims(one) + withTrims(other));
       }

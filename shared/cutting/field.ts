@@ -136,9 +136,12 @@ export function clearLines(field: Field, part: Part, way: LineWay): readonly num
 
 /** The two parts that a cut along a clear line leaves, the one on its left or tail side first. */
 export function partAt(field: Field, part: Part, way: LineWay, line: number): readonly [Part, Part] {
-  const isBefore = (piece: number) => spanOf(trimOf(field, piece), way)[1] <= line;
-  const before = part.pieces.filter(isBefore);
-  const after = part.pieces.filter((piece) => !isBefore(piece));
+  const before: number[] = [];
+  const after: number[] = [];
+  for (const piece of part.pieces) {
+    const isBefore = spanOf(trimOf(field, piece), way)[1] <= line;
+    (isBefore ? before : after).push(piece);
+  }
   const [end, start] = way === 'up' ? (['right', 'left'] as const) : (['lead', 'tail'] as const);
   return [
     { ...part, [end]: line, pieces: before },

@@ -44,6 +44,9 @@ const CUT = 1e12;
 const WASTE_HELD = 1e8;
 const TURN = 1e4;
 
+/** How much is spent on counting cuts where not every order is looked at: a fraction of a second. */
+const QUICK_EFFORT = 2_000_000;
+
 /** How many cuts more than the fewest a cut may lead to, at first and where the cutter then allows none. */
 const EXCESSES: Readonly<Record<Breadth['orders'], readonly number[]>> = {
   fewest: [0],
@@ -72,7 +75,7 @@ export function searchCuts(
   { orders, most }: Breadth,
 ): Searched | undefined {
   const known = new Map<string, Found>();
-  const cutsOf = fewestCuts(field, orders !== 'farthest');
+  const cutsOf = fewestCuts(field, orders === 'farthest' ? QUICK_EFFORT : Infinity);
   const partings = partingsIn(field, excessOf);
 
   function best(part: Part, lay: SheetEdge | undefined): Found {
@@ -124,7 +127,7 @@ export function searchCuts(
       if (parting.excess > mostExcess) continue;
       if (orders !== 'farthest') taken.push(parting);
       else if (parting.excess < (taken[0]?.excess ?? Infinity)) taken[0] = parting;
-      if (orders === 'farthest' && parting.excess === 0) break;
+      if (orders === 'farthest' && parting.excess <= 0) break;
     }
     return taken.map(({ line, low, high }) =>
       isLow ? { gauge, line, behind: low, inFront: high } : { gauge, line, behind: high, inFront: low },

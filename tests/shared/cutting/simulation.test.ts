@@ -108,7 +108,7 @@ describe('sheets of any parts beside and above one another', () => {
       fc.property(layouts, holds, works, ({ pieces, ...size }, hold, work) => {
         expectAllWhole(sheetToCut(size, pieces, 36, { hold, work }));
       }),
-      { numRuns: 80 },
+      { numRuns: 60 },
     );
   });
 });
@@ -146,7 +146,7 @@ describe('paper that is cut too large or too small', () => {
           });
         }
       }),
-      { numRuns: 80 },
+      { numRuns: 60 },
     );
   });
 });
