@@ -68,18 +68,19 @@ function drawOutcome(
 ): readonly Shape[] {
   const area = toTable(outcome.area);
   if (outcome.becomes === 'waste') return [hatch(area, FINE), box(area, { stroke: OUTLINE })];
+  const widest = measures[NUMBER.weight](`${arrangement.length}`);
   return arrangement.flatMap(({ trim }, i) =>
-    holds(outcome.area, trim) ? drawPiece(toTable(trim), `${i + 1}`, measures) : [],
+    holds(outcome.area, trim) ? drawPiece(toTable(trim), `${i + 1}`, widest, measures) : [],
   );
 }
 
-function drawPiece(trim: Rect, number: string, measures: Measures): readonly Shape[] {
-  const width = measures[NUMBER.weight](number);
-  const size = Math.min(NUMBER.size, trim.h * 0.7, (trim.w * 0.8) / width);
+/** `widest` is the width, at size 1, that the longest number takes: equal pieces get numbers of one size. */
+function drawPiece(trim: Rect, number: string, widest: number, measures: Measures): readonly Shape[] {
+  const size = Math.min(NUMBER.size, trim.h * 0.7, (trim.w * 0.8) / widest);
   const outline = box(trim, { fill: 'pale', stroke: OUTLINE });
   if (size < SMALLEST) return [outline];
   const { x, y } = centre(trim);
-  const at = { x: x - (width * size) / 2, y: y - (FIGURE * size) / 2 };
+  const at = { x: x - (measures[NUMBER.weight](number) * size) / 2, y: y - (FIGURE * size) / 2 };
   return [outline, { kind: 'words', words: number, at, head: 0, ...NUMBER, size }];
 }
 
