@@ -26,6 +26,7 @@ export async function record(event: RunEvent): Promise<Fault | undefined> {
     return recorded.fault;
   }
   app.getState().noteRuns(file.file, recorded.value);
+  app.getState().putFaultAway();
   if (event.kind !== 'undone') say(nameOfEvent(event));
   return undefined;
 }

@@ -1,5 +1,6 @@
 // The Run stage: both sides into the RIP's folder, the sheets counted through the printer, the pieces delivered.
 
+import { useEffect } from 'react';
 import { nameOfEvent } from '../../shared/run/events.ts';
 import { nextStep } from '../../shared/run/nextStep.ts';
 import { lastCount, type Run } from '../../shared/run/run.ts';
@@ -27,8 +28,12 @@ export function RunStage() {
   const plan = useSendPlan();
   const log = useRunLog();
   const run = runOf(log);
-  const part = useApp((s) => s.runPart) ?? partFor(run);
+  const usual = partFor(run);
+  const part = useApp((s) => s.runPart) ?? usual;
   const showRunPart = useApp((s) => s.showRunPart);
+  // Once all is counted the delivery is shown, whatever was looked at before.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: that it changes is all that matters.
+  useEffect(() => showRunPart(undefined), [usual]);
   const last = run === undefined ? undefined : lastCount(run);
   useActions({
     'begin-run': { run: () => void beginRun(run !== undefined && nextStep(run) !== 'done') },

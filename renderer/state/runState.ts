@@ -12,7 +12,8 @@ export interface RunState {
   /** The part that was chosen; none as long as the runs themselves tell which it is. */
   readonly runPart: RunPart | undefined;
   readonly noteRuns: (file: FileHandle, log: RunLog) => void;
-  readonly showRunPart: (part: RunPart) => void;
+  /** Without a part, the one that the runs tell. */
+  readonly showRunPart: (part: RunPart | undefined) => void;
 }
 
 export const runState: StateCreator<RunState> = (set) => ({
