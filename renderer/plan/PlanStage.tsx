@@ -1,23 +1,52 @@
-// The Plan stage: what was ordered, how the job could be worked, and what the sheets come to.
-import { useMemo } from 'react';
+// The Plan stage: what was ordered, where and how it could run and what that costs, and what the sheets come to.
+import { useMemo, useState } from 'react';
 import { compareWorks, sameWork } from '../../shared/job/compareWorks.ts';
-import { useJob } from '../state/store.ts';
+import { costCandidates } from '../../shared/plan/costCandidates.ts';
+import { piecesWanted } from '../../shared/plan/whatIf.ts';
+import { useApp, useJob } from '../state/store.ts';
+import { WhereItRuns } from './candidates/WhereItRuns.tsx';
+import { CostOfEach } from './chart/CostOfEach.tsx';
+import { quantitiesAround } from './chart/costLines.ts';
+import { coverageFrom } from './coverageOfFaces.ts';
+import { NotPossible } from './NotPossible.tsx';
 import { Order } from './Order.tsx';
 import { Outcome } from './Outcome.tsx';
+import { AS_THEY_ARE, ratiosInWords, whatIfOf } from './ratios.ts';
+import { useCoverage } from './useCoverage.ts';
+import { usePlanWorker } from './usePlanWorker.ts';
 import { Ways } from './Ways.tsx';
+import { WhatIf } from './WhatIf.tsx';
 import '../look/readStage.css';
 import './plan.css';
 
 export function PlanStage() {
   const { brief } = useJob();
+  const library = useApp((s) => s.library);
+  const [ratios, setRatios] = useState(AS_THEY_ARE);
   const ways = useMemo(() => compareWorks(brief), [brief]);
-  const chosen = ways.find(({ work }) => sameWork(work, brief.work))?.offer;
+  const fresh = ways.find(({ work }) => sameWork(work, brief.work))?.offer;
+  const coverage = useCoverage();
+  const whatIf = useMemo(() => whatIfOf(ratios, brief, library), [ratios, brief, library]);
+  const ordered = piecesWanted(brief);
+  const { plan, curves } = usePlanWorker(brief, library, coverage.faces, whatIf, quantitiesAround(ordered));
+  const candidates = useMemo(
+    () => (plan === undefined ? [] : costCandidates(plan, library, coverageFrom(coverage.faces), whatIf)),
+    [plan, library, coverage.faces, whatIf],
+  );
   return (
     <section className="read-stage" aria-label="Plan">
       <h2>Plan</h2>
       <Order />
+      {plan !== undefined && (
+        <>
+          <WhatIf ratios={ratios} says={ratiosInWords(ratios, brief, library)} change={setRatios} />
+          <WhereItRuns candidates={candidates} library={library} inkSaid={coverage.said} />
+          <CostOfEach curves={curves} ordered={whatIf.pieces ?? ordered} currency={library.currency} />
+          <NotPossible refused={plan.refused} />
+        </>
+      )}
       <Ways ways={ways} />
-      <Outcome offer={chosen?.ok ? chosen.value : undefined} />
+      <Outcome offer={fresh?.ok ? fresh.value : undefined} />
     </section>
   );
 }

@@ -1,0 +1,52 @@
+// What if: other quantities, other prices for work and ink, answered at once and without changing the job.
+import { Label, Slider, SliderThumb, SliderTrack } from 'react-aria-components';
+import { Button } from '../controls/Button.tsx';
+import { AS_THEY_ARE, type Ratios } from './ratios.ts';
+
+/** Sliders move by ratios: from a quarter to four times, in steps of a tenth of a doubling. */
+const DOUBLINGS = 2;
+const STEP = 0.1;
+
+const SLIDERS: readonly { readonly of: keyof Ratios; readonly label: string }[] = [
+  { of: 'quantity', label: 'Quantity' },
+  { of: 'labour', label: 'Price of work' },
+  { of: 'ink', label: 'Price of ink' },
+];
+
+interface Props {
+  readonly ratios: Ratios;
+  /** What each comes to, in words. */
+  readonly says: Readonly<Record<keyof Ratios, string>>;
+  readonly change: (ratios: Ratios) => void;
+}
+
+export function WhatIf({ ratios, says, change }: Props) {
+  const changed = SLIDERS.some(({ of }) => ratios[of] !== 1);
+  return (
+    <section className="read-panel plan-panel what-if" aria-label="What if">
+      <h3>What if</h3>
+      <div className="what-if-sliders">
+        {SLIDERS.map(({ of, label }) => (
+          <Slider
+            key={of}
+            className="ratio"
+            value={Math.log2(ratios[of])}
+            minValue={-DOUBLINGS}
+            maxValue={DOUBLINGS}
+            step={STEP}
+            onChange={(doublings) => change({ ...ratios, [of]: doublings === 0 ? 1 : 2 ** doublings })}
+          >
+            <Label>{label}</Label>
+            <output className="ratio-says">{says[of]}</output>
+            <SliderTrack className="track">
+              <SliderThumb className="thumb" />
+            </SliderTrack>
+          </Slider>
+        ))}
+        <Button kind="quiet" off={!changed} onPress={() => change(AS_THEY_ARE)}>
+          As they are
+        </Button>
+      </div>
+    </section>
+  );
+}
