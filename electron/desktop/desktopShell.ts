@@ -11,6 +11,7 @@ const FILTERS: Readonly<Record<FileKind, FileFilter>> = {
   job: { name: 'Turnlay jobs', extensions: [JOB_ENDING.slice(1)] },
   art: { name: 'Art (PDF)', extensions: [ART_ENDING.slice(1)] },
   brief: { name: 'Briefs (JSON)', extensions: ['json'] },
+  library: { name: 'Libraries (JSON)', extensions: ['json'] },
 };
 
 /** The shell of this window. `choose` is told what is picked in the menu, `close` closes the window for good. */

@@ -7,7 +7,12 @@ import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.t
 import { ART_ENDING, type Entries, JOB_ENDING } from './entries.ts';
 import { readingFault, writingFault } from './fileFaults.ts';
 
-const ENDINGS: Readonly<Record<FileKind, string>> = { job: JOB_ENDING, art: ART_ENDING, brief: '.json' };
+const ENDINGS: Readonly<Record<FileKind, string>> = {
+  job: JOB_ENDING,
+  art: ART_ENDING,
+  brief: '.json',
+  library: '.json',
+};
 
 /** What a folder holds: its folders, and its files of a kind. */
 export async function listFolder(
@@ -44,10 +49,15 @@ export async function listFolder(
   }
 }
 
-/** The place for a new job file in a folder. */
-export function newFileIn(entries: Entries, folder: string, name: string): Result<FileEntry> {
-  const whole = name.toLowerCase().endsWith(JOB_ENDING) ? name : `${name}${JOB_ENDING}`;
-  const bad = refuseName(whole, JOB_ENDING);
+/** The place for a new file in a folder, its ending added where it is missing: that of jobs, or another one. */
+export function newFileIn(
+  entries: Entries,
+  folder: string,
+  name: string,
+  ending: string = JOB_ENDING,
+): Result<FileEntry> {
+  const whole = name.toLowerCase().endsWith(ending) ? name : `${name}${ending}`;
+  const bad = refuseName(whole, ending);
   return bad === undefined ? ok(entries.file(join(folder, whole))) : refuse(bad);
 }
 

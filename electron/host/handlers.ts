@@ -9,6 +9,7 @@ import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.t
 import type { ArtDesk } from './artDesk.ts';
 import { listFolder, makeFolderIn, newFileIn } from './browse.ts';
 import type { Entries } from './entries.ts';
+import { importLibrary, type LibraryKeeper } from './libraryKeeper.ts';
 import type { OpenJobs } from './openJobs.ts';
 import type { RecentsKeeper } from './recentsKeeper.ts';
 import type { RunLogs } from './runLogs.ts';
@@ -31,12 +32,13 @@ export interface HandlerServices {
   readonly art: ArtDesk;
   readonly sends: Sends;
   readonly runs: RunLogs;
+  readonly library: LibraryKeeper;
   /** The jobs that the person asked to open before the window was there; asked for once. */
   readonly takeAsked: () => readonly FileEntry[];
 }
 
 export function makeHandlers(on: HandlerServices): Handlers {
-  const { shell, entries, settings, recents, jobs, art, sends, runs } = on;
+  const { shell, entries, settings, recents, jobs, art, sends, runs, library } = on;
   const begin = async (what: 'send' | 'prove', ask: SendAsk) => {
     const job = jobFromWindow(entries, ask.job);
     if (!job.ok) return job;
@@ -121,6 +123,12 @@ export function makeHandlers(on: HandlerServices): Handlers {
       prove: (ask) => begin('prove', ask),
       state: ({ send }) => sends.state(send),
       cancel: ({ send }) => sends.cancel(send),
+    },
+    library: {
+      read: () => library.read(),
+      change: (ask) => library.change(ask.library),
+      import: ({ file }) => onPath(entries.files.resolve(file), importLibrary),
+      export: (ask) => library.export(ask),
     },
     ticket: { write: (ask) => writePapers(entries, ask, on.now()) },
     run: {

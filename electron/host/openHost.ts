@@ -11,6 +11,7 @@ import { Entries, JOB_ENDING } from './entries.ts';
 import { makeHandlers } from './handlers.ts';
 import { FileHashes } from './hashes.ts';
 import { Keeping } from './keeping.ts';
+import { LibraryKeeper } from './libraryKeeper.ts';
 import { OpenJobs } from './openJobs.ts';
 import { RecentsKeeper } from './recentsKeeper.ts';
 import { RunLogs } from './runLogs.ts';
@@ -91,6 +92,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
       art,
       sends,
       runs,
+      library: new LibraryKeeper(home, entries),
       takeAsked,
     }),
     dropPath: async (path) => (isJob(path) ? ok({ is: 'job', file: entries.file(path) }) : lookAt(path)),

@@ -15,6 +15,7 @@ const TITLES: Readonly<Record<FileKind, string>> = {
   job: 'Open a job',
   art: 'Choose the PDFs',
   brief: 'Choose a brief',
+  library: 'Choose a library',
 };
 
 export function ChooserBox({

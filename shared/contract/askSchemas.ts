@@ -6,6 +6,7 @@ import { UNITS } from '../units/length.ts';
 import { ACTION_NAMES } from './actions.ts';
 import type { CallOf, Group } from './calls.ts';
 import { FILE_KINDS } from './choosing.ts';
+import { crossedLibrary } from './crossedLibrary.ts';
 import type { ArtHandle, FileHandle, FolderHandle, KeptHandle, SendHandle } from './handles.ts';
 import type { Ask } from './host.ts';
 import { crossedBrief, crossedJob } from './jobSchema.ts';
@@ -93,6 +94,12 @@ export const ASK_SCHEMAS: AskSchemas = {
     prove: proving,
     state: z.strictObject({ send }),
     cancel: z.strictObject({ send }),
+  },
+  library: {
+    read: nothing,
+    change: z.strictObject({ library: crossedLibrary }),
+    import: z.strictObject({ file }),
+    export: z.strictObject({ folder, name: fileName, replace: z.boolean().optional() }),
   },
   ticket: { write: proving.extend({ file: file.optional() }) },
   run: {

@@ -2,6 +2,7 @@
 // preload, the loopback client and the window's host are all derived from it.
 import type { Result } from '../fault/result.ts';
 import type { Brief } from '../job/brief.ts';
+import type { Library } from '../library/library.ts';
 import type { FoundTrim } from '../pdf/art/findTrim.ts';
 import type { RunLog } from '../run/logText.ts';
 import type { Beginning, Shown } from './app.ts';
@@ -16,6 +17,7 @@ import type {
   KeptHandle,
   SendHandle,
 } from './handles.ts';
+import type { ExportAsk } from './library.ts';
 import type { KeepAsk, OpenJob, Recent, SaveAsk, Saved } from './openJob.ts';
 import type { Papers, PapersAsk } from './papers.ts';
 import type { RecordAsk, SlipAsk } from './running.ts';
@@ -88,6 +90,17 @@ export interface Calls {
     state(ask: { readonly send: SendHandle }): Result<SendState>;
     cancel(ask: { readonly send: SendHandle }): Result<null>;
   };
+  /** The printers and papers that jobs are planned with. */
+  readonly library: {
+    /** The one that is kept; one to begin with until it has been changed. */
+    read(): Library;
+    /** Keeps a changed library in place of the one before. */
+    change(ask: { readonly library: Library }): Result<Library>;
+    /** Reads a library from a file. It is not kept until it is changed to. */
+    import(ask: { readonly file: FileHandle }): Result<Library>;
+    /** Writes the kept library into a folder for others. */
+    export(ask: ExportAsk): Result<FileEntry>;
+  };
   readonly ticket: {
     /** Writes run sheet, dummy, cutting order and open job ticket; those of an earlier writing are replaced. */
     write(ask: PapersAsk): Result<Papers>;
@@ -124,6 +137,7 @@ export const CALLS: { readonly [G in Group]: Readonly<Record<CallOf<G>, true>> }
   files: { list: true, newFile: true, newFolder: true },
   art: { takeIn: true, look: true, check: true, findTrim: true },
   send: { plan: true, start: true, prove: true, state: true, cancel: true },
+  library: { read: true, change: true, import: true, export: true },
   ticket: { write: true },
   run: { read: true, record: true, packingSlip: true },
 };

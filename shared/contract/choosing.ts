@@ -2,7 +2,7 @@
 import type { FileEntry, FolderEntry, FolderHandle } from './handles.ts';
 
 /** What kind of file is looked for. */
-export const FILE_KINDS = ['job', 'art', 'brief'] as const;
+export const FILE_KINDS = ['job', 'art', 'brief', 'library'] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
 /** What came of a dialog. `no-dialog`: this shell has none, so the window shows its own chooser. */

@@ -11,6 +11,9 @@ export function fieldFault(issue: z.core.$ZodIssue): FieldFault {
   if (issue.code === 'unrecognized_keys') {
     return { field, says: `has no field ${issue.keys.map((k) => `"${k}"`).join(', ')}` };
   }
+  if (issue.code === 'invalid_type' && issue.expected === 'object') {
+    return { field, says: issue.message.endsWith('undefined') ? 'is missing' : 'must be a group of fields' };
+  }
   return { field, says: issue.message };
 }
 

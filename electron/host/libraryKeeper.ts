@@ -1,0 +1,74 @@
+// The library of printers and papers: kept in one file of the program's own, read from files and written for others.
+import { join } from 'node:path';
+import { z } from 'zod';
+import type { FileEntry } from '../../shared/contract/handles.ts';
+import type { ExportAsk } from '../../shared/contract/library.ts';
+import { ok, type Result, refuse } from '../../shared/fault/result.ts';
+import type { Library } from '../../shared/library/library.ts';
+import { readLibrary, writeLibrary } from '../../shared/library/readLibrary.ts';
+import { startingLibrary } from '../../shared/library/startingLibrary.ts';
+import { readJson } from '../files/readJson.ts';
+import { newFileIn } from './browse.ts';
+import type { Entries } from './entries.ts';
+import { writingFault } from './fileFaults.ts';
+import { OwnFile } from './ownFile.ts';
+import { saveWhole } from './saveWhole.ts';
+
+/** The ending of libraries that are written for others. */
+const ENDING = '.json';
+
+/** The library as it is written, or none as long as it has not been changed. */
+const stored = z.object({
+  library: z
+    .unknown()
+    .refine((written) => readLibrary(written).ok)
+    .optional(),
+});
+
+export class LibraryKeeper {
+  readonly #file: OwnFile<z.infer<typeof stored>>;
+  readonly #entries: Entries;
+
+  constructor(home: string, entries: Entries) {
+    this.#file = new OwnFile(join(home, 'library.json'), stored);
+    this.#entries = entries;
+  }
+
+  /** The library; the one to begin with until it has been changed. */
+  async read(): Promise<Library> {
+    const { library } = await this.#file.read();
+    const read = readLibrary(library);
+    return read.ok ? read.value : startingLibrary();
+  }
+
+  /** Keeps a changed library in place of the one before. Refuses a disk that takes nothing. */
+  async change(library: Library): Promise<Result<Library>> {
+    try {
+      await this.#file.change(() => ({ library: JSON.parse(writeLibrary(library)) }));
+      return ok(library);
+    } catch (error) {
+      return refuse(writingFault(error, 'The file of the library'));
+    }
+  }
+
+  /** Writes the library into a folder. Replaces a file of that name only where it may. */
+  async export(ask: ExportAsk): Promise<Result<FileEntry>> {
+    const folder = this.#entries.folders.resolve(ask.folder);
+    if (!folder.ok) return folder;
+    const entry = newFileIn(this.#entries, folder.value, ask.name, ENDING);
+    if (!entry.ok) return entry;
+    const path = join(folder.value, entry.value.name);
+    try {
+      await saveWhole(path, Buffer.from(writeLibrary(await this.read())), ask.replace ?? false);
+      return entry;
+    } catch (error) {
+      return refuse(writingFault(error, path));
+    }
+  }
+}
+
+/** The library in a file, which is not kept until it is changed to. */
+export async function importLibrary(path: string): Promise<Result<Library>> {
+  const json = await readJson(path, 'library');
+  return json.ok ? readLibrary(json.value) : json;
+}
