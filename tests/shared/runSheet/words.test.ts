@@ -1,0 +1,111 @@
+// The smaller parts of a run sheet: its steps, the letters of its designs, its code, and the paper from the library.
+import { describe, expect, it } from 'vitest';
+import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
+import { drawCode } from '../../../shared/runSheet/jobCode.ts';
+import { letterOf, lettersOf } from '../../../shared/runSheet/letters.ts';
+import { stepsOf } from '../../../shared/runSheet/steps.ts';
+import { stockFrom } from '../../../shared/runSheet/stock.ts';
+import { POINTS_PER } from '../../../shared/units/length.ts';
+import { CARDS, jobOf, KINDS } from '../../kit/ticketJobs.ts';
+
+const said = (job: Parameters<typeof stepsOf>[0]) =>
+  stepsOf(job, [])
+    .flatMap(({ steps }) => steps)
+    .join('\n');
+
+describe('the steps', () => {
+  it('compare the two sides of the paper wherever one form prints both', () => {
+    expect(said(jobOf(CARDS, { style: 'work-and-turn' }))).toContain(
+      'Both sides of this paper must be alike.',
+    );
+    expect(said(jobOf(CARDS, { style: 'work-and-tumble' }))).toContain(
+      'Both sides of this paper must be alike.',
+    );
+    expect(said(jobOf(CARDS, { style: 'work-and-back', turn: 'end-to-end' }))).toContain(
+      'Look at both sides of the paper',
+    );
+    expect(said(KINDS.at(-1)![1])).not.toMatch(/sides? of (this|the) paper must|Look at both/);
+  });
+
+  it('print one form twice though its file is not known yet', () => {
+    expect(said(jobOf(CARDS, { style: 'work-and-turn' }))).toContain('print the same file once more');
+    expect(said(jobOf(CARDS, { style: 'work-and-back', turn: 'side-to-side' }))).toContain(
+      'print side 2 on the same sheet',
+    );
+  });
+
+  it('try the trim through the marks, or at the trim where there are none', () => {
+    expect(said(jobOf(CARDS))).toContain(
+      'Cut one piece out of it through its crop marks: no white on any edge',
+    );
+    expect(said(jobOf({ ...CARDS, marks: false }))).toContain('Cut one piece out of it at its trim:');
+  });
+
+  it('name four designs and count the others', () => {
+    const many = KINDS.find(([name]) => name === 'eight designs')![1];
+    expect(said(many)).toContain('Turn Month 1, Month 2, Month 3, Month 4 and 4 more over like a page');
+  });
+});
+
+describe('the letters of designs', () => {
+  it('go on after Z, and are left out where there is one design', () => {
+    expect([0, 1, 25, 26, 27, 51, 52, 701, 702].map(letterOf)).toEqual([
+      'A',
+      'B',
+      'Z',
+      'AA',
+      'AB',
+      'AZ',
+      'BA',
+      'ZZ',
+      'AAA',
+    ]);
+    expect([...lettersOf(KINDS[0]![1])]).toEqual([]);
+    expect([...lettersOf(KINDS[1]![1])]).toEqual([
+      ['Menu', 'A'],
+      ['Place tag', 'B'],
+    ]);
+  });
+});
+
+describe('the code', () => {
+  it('keeps the four modules around it white that ISO/IEC 18004 asks for', () => {
+    const { w, shapes } = drawCode({ file: 'a.turnlay', fingerprint: 'f'.repeat(64) }, 100);
+    const [shape] = shapes;
+    if (shape?.kind !== 'path') throw new Error('The code is one path');
+    const xs = shape.contours.flatMap(({ from, along }) => [from, ...(along as { x: number; y: number }[])]);
+    const left = Math.min(...xs.map((p) => p.x));
+    const right = Math.max(...xs.map((p) => p.x));
+    const dark = right - left;
+    // The finder pattern at the upper left begins with seven dark modules.
+    const first = shape.contours[0]!;
+    const module = ((first.along[0] as { x: number }).x - first.from.x) / 7;
+    expect(left / module).toBeCloseTo(4);
+    expect((w - right) / module).toBeCloseTo(4);
+    expect((dark / module) % 4).toBeCloseTo(1);
+  });
+});
+
+describe('the paper from the library', () => {
+  const library = startingLibrary();
+
+  it('tells its weight and caliper, and how high a pile is cut', () => {
+    const found = stockFrom(library, 'uncoated CARD');
+    // 13 pt caliper is 13 thousandths of an inch; piles of 2 in.
+    expect(found).toMatchObject({
+      ok: true,
+      value: { name: 'Uncoated card', coated: 'none', mostStack: 144 },
+    });
+    if (found.ok) expect(found.value.caliper).toBeCloseTo(0.013 * POINTS_PER.in, 6);
+    expect(stockFrom(library, undefined)).toEqual({ ok: true, value: { mostStack: 144 } });
+  });
+
+  it('is refused with the papers there are, if there is none of its name', () => {
+    const refused = stockFrom(library, 'Vellum');
+    expect(
+      refused.ok ? '' : `${refused.fault.code} ${refused.fault.message} ${refused.fault.remedy}`,
+    ).toMatch(/^paper-unknown The library has no paper called "Vellum". Take one of these: Uncoated card, /);
+    const none = stockFrom({ ...library, papers: [] }, 'Vellum');
+    expect(none.ok ? '' : none.fault.remedy).toBe('Add the paper to the library.');
+  });
+});
