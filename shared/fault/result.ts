@@ -15,6 +15,7 @@ export type FaultCode =
   | 'no-room-after-turning'
   | 'edit-refused'
   | 'gang-impossible'
+  | 'ink-reading-invalid'
   // planning
   | 'plan-impossible'
   | 'paper-unknown'
