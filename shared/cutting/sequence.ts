@@ -28,17 +28,17 @@ interface Waiting {
 }
 
 /**
- * The steps. What lies on the table is cut as long as it need not be turned; then the largest stacks are fetched
- * first, so that small pieces come last; and stacks of one size that want the same cut wait for one another, so that
- * the back gauge is set once for all of them.
+ * The steps. What lies on the table is cut as long as it need not be turned; then what the back gauge already stands
+ * for; then the largest stacks, so that small pieces come last. Stacks of one size that want the same cut wait for one
+ * another, so that the back gauge is set once for all of them.
  */
 export function stepsOf(input: Sequenced): readonly CutStep[] {
   const steps: CutStep[] = [];
   let waiting = waitingFor(input, uncut(wholeSheet(input.field)));
   let named = 1;
-  let onTable: readonly string[] = [];
+  let last: LastCut = { stacks: [], distance: 0 };
   while (waiting.length > 0) {
-    const [first] = waiting.toSorted((a, b) => compare(input.field, a, b, onTable));
+    const [first] = waiting.toSorted((a, b) => compare(input.field, a, b, last));
     if (first === undefined) break;
     const together = waiting
       .filter((other) => isAlike(input.field, first, other))
@@ -49,7 +49,7 @@ export function stepsOf(input: Sequenced): readonly CutStep[] {
       waiting = [...waiting, ...made.stacks.flatMap((stack) => waitingFor(input, stack))];
       return made.part;
     });
-    onTable = together.map((one) => one.stack.name);
+    last = { stacks: together.map((one) => one.stack.name), distance: first.distance };
     steps.push(stepFrom(input, first, cut, steps.length + 1));
   }
   return steps;
@@ -70,10 +70,18 @@ function waitingFor(input: Sequenced, stack: Stack): readonly Waiting[] {
   ];
 }
 
+/** What lies on the table, and where the back gauge stands. */
+interface LastCut {
+  readonly stacks: readonly string[];
+  readonly distance: number;
+}
+
 /** Which of two comes first. */
-function compare(field: Field, a: Waiting, b: Waiting, onTable: readonly string[]): number {
-  const reach = (one: Waiting) => (one.turned !== 0 ? 2 : onTable.includes(one.stack.name) ? 0 : 1);
+function compare(field: Field, a: Waiting, b: Waiting, last: LastCut): number {
+  const reach = (one: Waiting) => (one.turned !== 0 ? 2 : last.stacks.includes(one.stack.name) ? 0 : 1);
   if (reach(a) !== reach(b)) return reach(a) - reach(b);
+  const isSet = (one: Waiting) => Number(same(one.distance, last.distance));
+  if (isSet(a) !== isSet(b)) return isSet(b) - isSet(a);
   const larger = sizeOf(field, b.stack.part) - sizeOf(field, a.stack.part);
   if (Math.abs(larger) > 1) return larger;
   return same(a.distance, b.distance) ? 0 : b.distance - a.distance;

@@ -167,6 +167,36 @@ describe('the steps of two by two with gutters', () => {
   });
 });
 
+describe('strips of several widths', () => {
+  /** Columns of these widths, 5 units high, each cut once at its distance from the lead edge. */
+  const columns = (...parts: readonly (readonly [number, number])[]) => {
+    let x = 0;
+    const boxes = parts.flatMap(([w, distance]) => {
+      const at = { x, w };
+      x += w;
+      return [
+        { ...at, y: 5 - distance, h: distance },
+        { ...at, y: 0, h: 5 - distance },
+      ];
+    });
+    const { steps } = planned(sheetToCut({ w: x, h: 5 }, boxes, 72));
+    return steps.filter((s) => s.gauge === 'lead').map((s) => [s.parts[0].area.w / 72, s.distance / 72]);
+  };
+
+  it('are cut the widest first, but as long as the back gauge stands where they want it', () => {
+    expect(columns([4, 2], [5, 3], [2, 3])).toEqual([
+      [5, 3],
+      [2, 3],
+      [4, 2],
+    ]);
+    expect(columns([2.5, 3], [4, 2], [5, 1])).toEqual([
+      [5, 1],
+      [4, 2],
+      [2.5, 3],
+    ]);
+  });
+});
+
 describe('strips that are cut side by side', () => {
   /** Pairs of pieces, upright and lying in turn as on a draughts board, 4 by 3 pairs. */
   const pairs = Array.from({ length: 12 }, (_, i) => {
@@ -202,6 +232,7 @@ describe('the lifts', () => {
 
   it('are as few as go under the clamp, as even as can be', () => {
     expect(lifts(100, 1)).toEqual({ sheets: [100], height: 100 });
+    expect(lifts(300, 0.5)).toEqual({ sheets: [150, 150], height: 75 });
     expect(lifts(144, 1)).toEqual({ sheets: [144], height: 144 });
     expect(lifts(145, 1)).toEqual({ sheets: [73, 72], height: 73 });
     expect(lifts(500, 1)).toEqual({ sheets: [125, 125, 125, 125], height: 125 });

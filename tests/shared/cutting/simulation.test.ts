@@ -4,10 +4,9 @@ import { describe, expect, it } from 'vitest';
 import type { CuttingInput } from '../../../shared/cutting/cuttingInput.ts';
 import type { CuttingOrder } from '../../../shared/cutting/order.ts';
 import { planCuts } from '../../../shared/cutting/planCuts.ts';
-import type { ReaderTurn } from '../../../shared/geometry/head.ts';
 import { turnOf } from '../../../shared/geometry/work.ts';
 import { arrange } from '../../../shared/layout/arrange.ts';
-import type { Lies } from '../../../shared/layout/lies.ts';
+import { arrangeInputs } from '../../kit/arrangeInputs.ts';
 import { holds, LARGE_CUTTER, sheetToCut } from '../../kit/cutJobs.ts';
 import { cutAsTold, type Finished } from '../../kit/cutSimulation.ts';
 import { unitLayouts } from '../../kit/cutTrees.ts';
@@ -53,35 +52,13 @@ function expectAllWhole(input: CuttingInput): void {
 }
 
 describe('every sheet that is laid out, whatever the work style, the gutter and the sizes', () => {
-  const inches = (min: number, max: number) =>
-    fc.integer({ min: min * 16, max: max * 16 }).map((n) => (n * 72) / 16);
-  const designs = fc.array(
-    fc.record({
-      trim: fc.record({ w: inches(2, 5), h: inches(2, 6) }),
-      bleed: fc.constantFrom(0, 4.5, 9),
-      lies: fc.constantFrom<Lies>('upright', 'on-its-side', 'either'),
-      quantity: fc.integer({ min: 1, max: 300 }),
-      turned: fc.constantFrom<ReaderTurn>('head-to-head', 'head-to-toe'),
-      hasBack: fc.constant(true),
-    }),
-    { minLength: 1, maxLength: 3 },
-  );
-  const inputs = fc.record({
-    sheet: fc.record({ w: inches(11, 20), h: inches(11, 20) }),
-    unprintable: fc.record({
-      lead: inches(0, 0.5),
-      tail: inches(0, 0.5),
-      left: inches(0, 0.5),
-      right: inches(0, 0.5),
-    }),
-    work: works,
-    gutter: fc.oneof(fc.constant(0), inches(0, 0.5)),
+  const inputs = arrangeInputs({
+    sheetFrom: 11,
+    mostDesigns: 3,
     centring: fc.record({
       across: fc.constantFrom('centre' as const, 'left' as const, 'right' as const),
       along: fc.constantFrom('centre' as const, 'lead' as const, 'tail' as const),
     }),
-    unit: fc.constant('in' as const),
-    designs: designs.map((list) => list.map((d, i) => ({ ...d, name: `Card ${i}` }))),
   });
 
   it('comes apart into its pieces at their trims, held as a guillotine is worked', () => {

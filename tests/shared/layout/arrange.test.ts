@@ -1,7 +1,6 @@
 // Laying out, checked against facts of the trade, an independent simulation of paper, and published optima.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { ReaderTurn } from '../../../shared/geometry/head.ts';
 import { grow, holds, overlap } from '../../../shared/geometry/rect.ts';
 import { usableArea } from '../../../shared/geometry/sheet.ts';
 import { hasOneForm, turnOf } from '../../../shared/geometry/work.ts';
@@ -9,7 +8,7 @@ import { type ArrangeInput, arrange } from '../../../shared/layout/arrange.ts';
 import { checkArrangement } from '../../../shared/layout/check.ts';
 import { formsOf } from '../../../shared/layout/forms.ts';
 import type { Lies } from '../../../shared/layout/lies.ts';
-import { works } from '../../kit/markedJobs.ts';
+import { arrangeInputs } from '../../kit/arrangeInputs.ts';
 import { cutOut, hold, print, turned, unturned } from '../../kit/paper.ts';
 import published from '../../reference/cutting/identical_rectangles.json' with { type: 'json' };
 
@@ -294,32 +293,10 @@ describe('published optima', () => {
 });
 
 describe('every style, turn, reader and lie', () => {
-  const inches = (min: number, max: number) =>
-    fc.integer({ min: min * 16, max: max * 16 }).map((n) => (n * INCH) / 16);
-  const designs = fc.array(
-    fc.record({
-      trim: fc.record({ w: inches(2, 5), h: inches(2, 6) }),
-      bleed: fc.constantFrom(0, 4.5, 9),
-      lies: fc.constantFrom<Lies>('upright', 'on-its-side', 'either'),
-      quantity: fc.integer({ min: 1, max: 300 }),
-      turned: fc.constantFrom<ReaderTurn>('head-to-head', 'head-to-toe'),
-      hasBack: fc.constant(true),
-    }),
-    { minLength: 1, maxLength: 2 },
-  );
-  const inputs = fc.record({
-    sheet: fc.record({ w: inches(13, 20), h: inches(13, 20) }),
-    unprintable: fc.record({
-      lead: inches(0, 0.5),
-      tail: inches(0, 0.5),
-      left: inches(0, 0.5),
-      right: inches(0, 0.5),
-    }),
-    work: works,
-    gutter: inches(0, 0.5),
+  const inputs = arrangeInputs({
+    sheetFrom: 13,
+    mostDesigns: 2,
     centring: fc.constant({ across: 'centre', along: 'centre' } as const),
-    unit: fc.constant('in' as const),
-    designs: designs.map((list) => list.map((d, i) => ({ ...d, name: `Card ${i}` }))),
   });
 
   it('gives a sheet that prints, cuts and reads right, with nothing over anything else', {
