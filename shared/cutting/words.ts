@@ -30,7 +30,7 @@ export function sayStep(order: CuttingOrder, step: CutStep, unit: Unit): string 
     before === undefined ? sayFirstLie(step) : sayLie(before, step),
     `Back gauge ${showOnScale(step.distance, unit)}.`,
     ...sayCut(step),
-    ...sayDone(step),
+    ...sayDone(order, step),
   ].join(' ');
 }
 
@@ -105,19 +105,36 @@ function sayCut({ kind, parts }: CutStep): readonly string[] {
   ];
 }
 
-function sayDone({ parts }: CutStep): readonly string[] {
-  const before = finished(parts.map((part) => part.inFront));
-  const behind = finished(parts.map((part) => part.behind));
+function sayDone(order: CuttingOrder, { parts }: CutStep): readonly string[] {
+  const before = sayFinished(
+    order,
+    parts.map((part) => part.inFront),
+  );
+  const behind = sayFinished(
+    order,
+    parts.map((part) => part.behind),
+  );
   const places = [
-    ...(before.length === 0 ? [] : [`${sayMany('position', before)} before the knife`]),
-    ...(behind.length === 0 ? [] : [`${sayMany('position', behind)} behind it`]),
+    ...(before === '' ? [] : [`${before} before the knife`]),
+    ...(behind === '' ? [] : [`${behind} behind it`]),
   ];
   return places.length === 0 ? [] : [`Done: ${places.join(', ')}.`];
 }
 
-/** The finished positions among what a cut leaves, counted from 1. */
-function finished(outcomes: readonly Outcome[]): readonly number[] {
-  return outcomes.flatMap((outcome) => (outcome.becomes === 'piece' ? [outcome.position + 1] : []));
+/** The finished positions among what a cut leaves, counted from 1, by their pieces where the sheet has several. */
+function sayFinished({ arrangement }: CuttingOrder, outcomes: readonly Outcome[]): string {
+  const done = outcomes
+    .flatMap((outcome) => (outcome.becomes === 'piece' ? [outcome.position] : []))
+    .toSorted((a, b) => a - b);
+  const named = (position: number) => arrangement[position]?.piece;
+  const pieces = [...new Set(done.map(named))];
+  const isMixed = arrangement.some(({ piece }) => piece !== arrangement[0]?.piece);
+  return pieces
+    .map((piece) => {
+      const numbers = done.filter((position) => named(position) === piece).map((position) => position + 1);
+      return `${sayMany('position', numbers)}${isMixed ? ` ("${piece}")` : ''}`;
+    })
+    .join(', ');
 }
 
 /** How far an error in the size of the paper parts this cut from the image. */

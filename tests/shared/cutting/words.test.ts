@@ -27,14 +27,24 @@ describe('the steps', () => {
       'Turn stack A a quarter clockwise: the right edge comes to the back gauge, the lead edge to the left side guide. Back gauge 5 in. The margin comes off.',
       'Leave stack A as it lies. Back gauge 3 in. First cut of the gutter. Set what lies before the knife aside as stack B.',
       'Leave stack A as it lies. Back gauge 2 in. Second cut of the gutter: what is left of it comes off.',
-      'Take stacks A and B and turn them a quarter clockwise, side by side or one after another: the lead edge comes to the back gauge, the left edge to the left side guide. Back gauge 4 in. First cut of the gutter. Done: positions 4 and 3 before the knife.',
-      'Leave stacks A and B as they lie. Back gauge 3 in. Second cut of the gutter: what is left of it comes off. Done: positions 2 and 1 behind it.',
+      'Take stacks A and B and turn them a quarter clockwise, side by side or one after another: the lead edge comes to the back gauge, the left edge to the left side guide. Back gauge 4 in. First cut of the gutter. Done: positions 3 and 4 before the knife.',
+      'Leave stacks A and B as they lie. Back gauge 3 in. Second cut of the gutter: what is left of it comes off. Done: positions 1 and 2 behind it.',
     ]);
   });
 
   it('of neighbours whose trims touch part them with one cut', () => {
     expect(said(gridToCut(2, 1, 0, { unit: 'mm' })).at(-1)).toBe(
       'Leave stack A as it lies. Back gauge 50.8 mm. One cut parts the neighbours. Done: position 1 before the knife, position 2 behind it.',
+    );
+  });
+
+  it('name the pieces that are done where the sheet has several', () => {
+    const input = gridToCut(2, 2, 1);
+    const [menu] = input.designs;
+    const arrangement = input.arrangement.map((p, i) => (i === 3 ? { ...p, piece: 'Tag' } : p));
+    const designs = [menu!, { ...menu!, name: 'Tag' }];
+    expect(said({ ...input, arrangement, designs }).at(-2)).toContain(
+      'Done: position 3 ("Card"), position 4 ("Tag") before the knife.',
     );
   });
 
