@@ -1,13 +1,11 @@
 // The Plan stage: what was ordered, where and how it could run and what that costs, and what the sheets come to.
 import { useMemo, useState } from 'react';
 import { compareWorks, sameWork } from '../../shared/job/compareWorks.ts';
-import { costCandidates } from '../../shared/plan/costCandidates.ts';
 import { piecesWanted } from '../../shared/plan/whatIf.ts';
 import { useApp, useJob } from '../state/store.ts';
 import { WhereItRuns } from './candidates/WhereItRuns.tsx';
 import { CostOfEach } from './chart/CostOfEach.tsx';
 import { quantitiesAround } from './chart/costLines.ts';
-import { coverageFrom } from './coverageOfFaces.ts';
 import { NotPossible } from './NotPossible.tsx';
 import { Order } from './Order.tsx';
 import { Outcome } from './Outcome.tsx';
@@ -26,13 +24,12 @@ export function PlanStage() {
   const ways = useMemo(() => compareWorks(brief), [brief]);
   const fresh = ways.find(({ work }) => sameWork(work, brief.work))?.offer;
   const coverage = useCoverage();
-  const whatIf = useMemo(() => whatIfOf(ratios, brief, library), [ratios, brief, library]);
-  const ordered = piecesWanted(brief);
-  const { plan, curves } = usePlanWorker(brief, library, coverage.faces, whatIf, quantitiesAround(ordered));
-  const candidates = useMemo(
-    () => (plan === undefined ? [] : costCandidates(plan, library, coverageFrom(coverage.faces), whatIf)),
-    [plan, library, coverage.faces, whatIf],
+  const terms = useMemo(
+    () => ({ library, coverage: coverage.faces, whatIf: whatIfOf(ratios, brief, library) }),
+    [library, coverage.faces, ratios, brief],
   );
+  const ordered = piecesWanted(brief);
+  const { plan, candidates, curves } = usePlanWorker(brief, terms, quantitiesAround(ordered));
   return (
     <section className="read-stage" aria-label="Plan">
       <h2>Plan</h2>
@@ -41,7 +38,7 @@ export function PlanStage() {
         <>
           <WhatIf ratios={ratios} says={ratiosInWords(ratios, brief, library)} change={setRatios} />
           <WhereItRuns candidates={candidates} library={library} inkSaid={coverage.said} />
-          <CostOfEach curves={curves} ordered={whatIf.pieces ?? ordered} currency={library.currency} />
+          <CostOfEach curves={curves} ordered={terms.whatIf.pieces ?? ordered} currency={library.currency} />
           <NotPossible refused={plan.refused} />
         </>
       )}

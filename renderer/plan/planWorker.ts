@@ -1,39 +1,52 @@
-// Lays the job out in every way that the library allows and prices every quantity, in a thread of its own, so that the
-// window never waits for it.
+// Lays the job out in every way that the library allows and prices all of it, in a thread of its own, so that the window
+// never waits for it.
 import type { Brief } from '../../shared/job/brief.ts';
 import type { Library } from '../../shared/library/library.ts';
+import type { LaidCandidate, PlanCandidate } from '../../shared/plan/candidate.ts';
+import { costCandidates } from '../../shared/plan/costCandidates.ts';
 import { type CostCurve, costCurves, type Quantities } from '../../shared/plan/costCurve.ts';
 import { type LaidPlan, layOutCandidates } from '../../shared/plan/layOutCandidates.ts';
 import type { WhatIf } from '../../shared/plan/whatIf.ts';
 import { type CoverageOfFaces, coverageFrom } from './coverageOfFaces.ts';
 
-/** `number` comes back with the answer, so that an older one is known. */
-export type PlanAsked = { readonly number: number; readonly library: Library } & (
-  | { readonly ask: 'layouts'; readonly brief: Brief }
-  | {
-      readonly ask: 'curves';
-      readonly plan: LaidPlan;
-      readonly coverage: CoverageOfFaces;
-      readonly quantities: Quantities;
-      readonly whatIf: WhatIf;
-    }
-);
+/** What is reckoned with besides the layouts, which are those of the last answer. */
+export interface Terms {
+  readonly library: Library;
+  readonly coverage: CoverageOfFaces;
+  readonly whatIf: WhatIf;
+}
 
-export type PlanAnswer = { readonly number: number } & (
+export type PlanAsked =
+  | { readonly ask: 'layouts'; readonly brief: Brief; readonly library: Library }
+  | { readonly ask: 'prices'; readonly terms: Terms }
+  | { readonly ask: 'curves'; readonly terms: Terms; readonly quantities: Quantities };
+
+/** A candidate without its layout, which the window has already. */
+export type Priced = Pick<LaidCandidate, 'id'> & Omit<PlanCandidate, keyof LaidCandidate>;
+
+export type PlanAnswer =
   | { readonly ask: 'layouts'; readonly plan: LaidPlan }
-  | { readonly ask: 'curves'; readonly curves: readonly CostCurve[] }
-);
+  | { readonly ask: 'prices'; readonly prices: readonly Priced[] }
+  | { readonly ask: 'curves'; readonly curves: readonly CostCurve[] };
 
-self.onmessage = ({ data }: MessageEvent<PlanAsked>) => {
-  self.postMessage(answer(data));
-};
+let plan: LaidPlan | undefined;
+
+self.onmessage = ({ data }: MessageEvent<PlanAsked>) => self.postMessage(answer(data));
 
 function answer(asked: PlanAsked): PlanAnswer {
-  const { number, library } = asked;
   if (asked.ask === 'layouts') {
-    return { number, ask: 'layouts', plan: layOutCandidates(asked.brief, library) };
+    plan = layOutCandidates(asked.brief, asked.library);
+    return { ask: 'layouts', plan };
   }
-  const { plan, coverage, quantities, whatIf } = asked;
-  const curves = costCurves(plan, library, coverageFrom(coverage), quantities, whatIf);
-  return { number, ask: 'curves', curves };
+  if (plan === undefined) throw new Error('Nothing was laid out that could be priced');
+  const { library, coverage, whatIf } = asked.terms;
+  const covered = coverageFrom(coverage);
+  return asked.ask === 'prices'
+    ? { ask: 'prices', prices: costCandidates(plan, library, covered, whatIf).map(withoutLayout) }
+    : { ask: 'curves', curves: costCurves(plan, library, covered, asked.quantities, whatIf) };
+}
+
+function withoutLayout(candidate: PlanCandidate): Priced {
+  const { id, quality, count, area, time, ink, cost, spread, perPiece, unbeaten } = candidate;
+  return { id, quality, count, area, time, ink, cost, spread, perPiece, unbeaten };
 }

@@ -16,7 +16,7 @@ interface Props {
 
 const SIZE = { w: 720, h: 320 };
 /** Room for the names of the lines at the right, for the scales at the left and below, and for what stands above. */
-const ROOM = { left: 64, right: 170, top: 34, bottom: 44 };
+const ROOM = { left: 64, right: 170, top: 48, bottom: 44 };
 const BETWEEN_LABELS = 16;
 const TICKS = 5;
 
