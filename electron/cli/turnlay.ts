@@ -2,6 +2,7 @@
 import { Command } from 'commander';
 import { demo } from './demoCommand.ts';
 import { lay } from './layCommand.ts';
+import { plan } from './planCommand.ts';
 import { prove } from './proveCommand.ts';
 import { send } from './sendCommand.ts';
 import { ticket } from './ticketCommand.ts';
@@ -18,6 +19,15 @@ program
   .requiredOption('--job <file>', 'the job file to save')
   .option('--json', 'answer in JSON', false)
   .action(lay);
+
+program
+  .command('plan <brief>')
+  .description('every way to print a brief with a library of printers and papers, and what it costs')
+  .requiredOption('--library <file>', 'the library of printers and papers (JSON)')
+  .option('--coverage <total>', 'how much of every face its inks cover, all inks together, 0 to 4', '1')
+  .option('--by <what>', 'rank by cost, time or waste', 'cost')
+  .option('--json', 'answer in JSON', false)
+  .action(plan);
 
 program
   .command('send <job>')
