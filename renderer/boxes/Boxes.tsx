@@ -1,4 +1,5 @@
 // The boxes that lie over the window, the newest on top.
+import { LibraryBox } from '../library/LibraryBox.tsx';
 import type { BoxShown } from '../state/boxes.ts';
 import { useApp } from '../state/store.ts';
 import { AboutBox } from './AboutBox.tsx';
@@ -22,6 +23,8 @@ function Shown({ box }: { readonly box: BoxShown }) {
   switch (box.is) {
     case 'settings':
       return <SettingsBox onClose={close} />;
+    case 'library':
+      return <LibraryBox printer={box.printer} onClose={close} />;
     case 'keys':
       return <KeysBox onClose={close} />;
     case 'about':

@@ -1,15 +1,15 @@
 // What is set once for all jobs; each is remembered as soon as it is changed.
 import { THEMES, type Theme } from '../../shared/contract/settings.ts';
-import { UNITS, type Unit } from '../../shared/units/length.ts';
+import { UNITS } from '../../shared/units/length.ts';
 import { Answers, Box } from '../controls/Box.tsx';
 import { Button } from '../controls/Button.tsx';
 import { SideBySide } from '../controls/Choice.tsx';
 import { TakenField } from '../controls/Field.tsx';
 import { Tick } from '../controls/Tick.tsx';
+import { UNIT_NAMES } from '../controls/unitNames.ts';
 import { changeSettings, chooseRipFolder } from '../desk/settings.ts';
 import { useApp } from '../state/store.ts';
 
-const UNIT_NAMES: Readonly<Record<Unit, string>> = { in: 'inches', mm: 'millimetres', pt: 'points' };
 const THEME_NAMES: Readonly<Record<Theme, string>> = {
   'as-system': 'as the system has it',
   light: 'light',

@@ -14,7 +14,7 @@ export function Box({
   readonly children: ReactNode;
   /** What Escape does. */
   readonly onClose: () => void;
-  readonly width?: 'narrow' | 'middling' | 'broad';
+  readonly width?: 'narrow' | 'middling' | 'broad' | 'whole';
   /** Something is lost or broken unless it is answered. */
   readonly urgent?: boolean;
 }) {

@@ -3,6 +3,7 @@ import { useActions } from '../actions/useActions.ts';
 import { startChangedBrief, startNewBrief } from '../brief/startBrief.ts';
 import { addArt } from '../desk/addArt.ts';
 import { checkArt } from '../desk/artCheck.ts';
+import { openLibrary } from '../desk/library.ts';
 import { closeJob, openBrief, openJob, revertJob } from '../desk/opening.ts';
 import { saveJob, saveJobAs } from '../desk/saving.ts';
 import { cancelSending, proveJob } from '../desk/sendings.ts';
@@ -38,6 +39,7 @@ export function FrameActions() {
     'stop-sending': { run: () => void cancelSending(), can: sending },
     'prove-sent': { run: prove, can: hasJob && hasFolder && !sending },
     'choose-rip-folder': { run: () => void chooseRipFolder() },
+    'open-library': { run: () => openLibrary() },
     'open-settings': { run: openBox('settings') },
     'close-job': { run: () => void closeJob(), can: hasJob },
     undo: { run: state().undo, can: undo !== undefined, label: undo && `Undo ${undo}` },

@@ -22,6 +22,8 @@ export type Chosen = readonly FileEntry[] | FolderEntry | undefined;
 
 export type BoxShown =
   | { readonly is: 'settings' }
+  /** `printer`: the name of the one to begin with. */
+  | { readonly is: 'library'; readonly printer?: string | undefined }
   | { readonly is: 'keys' }
   | { readonly is: 'about' }
   | { readonly is: 'left-behind' }

@@ -29,7 +29,8 @@ export const ACTIONS = {
   'prove-sent': { label: 'Prove what was sent', menu: 'File', key: 'Mod+Alt+P' },
   'write-papers': { label: 'Write the run sheet…', menu: 'File', key: 'Mod+P' },
   'choose-rip-folder': { label: 'Choose the RIP folder…', menu: 'File', key: 'Mod+Alt+F' },
-  'open-settings': { label: 'Settings…', menu: 'File', key: 'Mod+,', rule: true },
+  'open-library': { label: 'Printers and papers…', menu: 'File', key: 'Mod+Alt+L', rule: true },
+  'open-settings': { label: 'Settings…', menu: 'File', key: 'Mod+,' },
   'close-job': { label: 'Close job', menu: 'File', key: 'Mod+Shift+W' },
 
   undo: { label: 'Undo', menu: 'Edit', key: 'Mod+Z' },

@@ -1,7 +1,8 @@
 // The library: the printers and papers of a studio and what its time costs, as a person wrote them.
 import type { Hold } from '../geometry/register.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
-import type { InkedArea, InkModel, RuleOfThumb } from '../ink/inkModel.ts';
+import type { InkReading as Read } from '../ink/fitInk.ts';
+import type { InkModel, RuleOfThumb } from '../ink/inkModel.ts';
 import type { Overs } from '../layout/count.ts';
 import type { Length, Unit } from '../units/length.ts';
 import type { Caliper } from './caliper.ts';
@@ -47,12 +48,10 @@ export interface Printer {
 }
 
 /** What the printer's own counter said of a finished job. */
-export interface InkReading extends InkedArea {
+export interface InkReading extends Read {
   /** `2026-03-01` */
   readonly date: string;
   readonly job: string;
-  /** All inks together. */
-  readonly ml: number;
 }
 
 /** A tray, a slot or a guide by which sheets are fed. */

@@ -39,13 +39,12 @@ const inkModel = z.discriminatedUnion(
   { error: must('be a "rule-of-thumb" or "fitted" (source)') },
 );
 
-const moreThanNothing = amount.gt(0, { error: must('be more than nothing') });
-const inkReading = z.strictObject({
+const reading = z.strictObject({
   date: z.iso.date({ error: must('be a date such as 2026-03-01') }),
   job: text,
-  area: moreThanNothing,
+  area: amount.gt(0, { error: must('be more than nothing') }),
   coverage: amount.max(FOUR_INKS, { error: must('not be more than four inks that each cover everything') }),
-  ml: moreThanNothing,
+  ml: amount,
 });
 
 const feed = z.strictObject({
@@ -77,7 +76,7 @@ const printer = z.strictObject({
     pricePerMl: amount,
     model: inkModel,
     rule: ruleOfThumb.optional(),
-    readings: z.array(inkReading).default([]),
+    readings: z.array(reading).default([]),
   }),
   wearPerSide: amount,
 });

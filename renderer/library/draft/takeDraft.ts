@@ -1,0 +1,84 @@
+// Taking a draft as the library: what is in order is taken, what is not stays as it was and is told field by field.
+import { learnFromReadings } from '../../../shared/library/learnFromReadings.ts';
+import type { Library } from '../../../shared/library/library.ts';
+import { readLibraryFields } from '../../../shared/library/readLibrary.ts';
+import type { LibraryDraft } from './draft.ts';
+import { draftOf } from './draftOf.ts';
+import { writtenOf } from './writtenOf.ts';
+
+/** What is wrong in each field, by the field's name in a written library. */
+export type Wrongs = Readonly<Record<string, string>>;
+
+/** A library, and the draft that it was read from. */
+export interface Kept {
+  readonly library: Library;
+  readonly draft: LibraryDraft;
+}
+
+export interface Taking {
+  /** What is to be kept from now on. */
+  readonly kept: Kept;
+  /** The draft as it is shown: with what is wrong as it was typed. */
+  readonly shown: LibraryDraft;
+  readonly wrongs: Wrongs;
+}
+
+/** Takes the draft. A printer or paper with something wrong in it is kept as it was in `before`, the others as they are now. */
+export function takeDraft(draft: LibraryDraft, before: Kept): Taking {
+  const whole = keepDraft(draft);
+  if (whole.ok) return { kept: whole.kept, shown: whole.kept.draft, wrongs: {} };
+  const parts = keepDraft(mend(draft, before.draft, whole.wrongs));
+  return { kept: parts.ok ? parts.kept : before, shown: draft, wrongs: whole.wrongs };
+}
+
+type Keeping = { readonly ok: true; readonly kept: Kept } | { readonly ok: false; readonly wrongs: Wrongs };
+
+function keepDraft(draft: LibraryDraft): Keeping {
+  const read = readLibraryFields(writtenOf(draft));
+  if (!read.ok) {
+    return {
+      ok: false,
+      wrongs: Object.fromEntries(read.fault.toReversed().map(({ field, says }) => [field, says])),
+    };
+  }
+  const printers = read.value.printers.map((printer) => ({
+    ...printer,
+    ink: learnFromReadings(printer.ink).ink,
+  }));
+  const library = { ...read.value, printers };
+  return { ok: true, kept: { library, draft: draftOf(library, draft) } };
+}
+
+/** The draft with each part that holds something wrong as it was before; what is new and wrong is left out. */
+function mend(draft: LibraryDraft, before: LibraryDraft, wrongs: Wrongs): LibraryDraft {
+  const isWrong = (field: string) => hasWrong(wrongs, field);
+  const sound = <T extends { readonly key: string }>(
+    now: readonly T[],
+    were: readonly T[],
+    list: string,
+  ): readonly T[] =>
+    now.flatMap((entry, i) =>
+      isWrong(`${list}[${i}]`) ? were.filter(({ key }) => key === entry.key) : [entry],
+    );
+  return {
+    units: draft.units,
+    currency: isWrong('currency') ? before.currency : draft.currency,
+    rates: isWrong('rates') ? before.rates : draft.rates,
+    printers: sound(draft.printers, before.printers, 'printers'),
+    papers: sound(draft.papers, before.papers, 'papers'),
+  };
+}
+
+/** Whether something is wrong in this field or inside it. */
+export function hasWrong(wrongs: Wrongs, field: string): boolean {
+  return Object.keys(wrongs).some((wrong) => isWithin(wrong, field));
+}
+
+/** How many fields are wrong in this one or inside it. */
+export function countWrongs(wrongs: Wrongs, field: string): number {
+  return Object.keys(wrongs).filter((wrong) => isWithin(wrong, field)).length;
+}
+
+function isWithin(wrong: string, field: string): boolean {
+  return wrong === field || wrong.startsWith(`${field}.`) || wrong.startsWith(`${field}[`);
+}

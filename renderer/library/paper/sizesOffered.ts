@@ -1,0 +1,15 @@
+// The sizes that sheets are sold in, those of the person's own unit first.
+import { SHEET_SIZES } from '../../../shared/library/sheetSizes.ts';
+import type { Unit } from '../../../shared/units/length.ts';
+import { sizeTyped } from '../../brief/draft.ts';
+import type { Option } from '../../controls/Choice.tsx';
+
+export function sizesOffered(units: Unit): readonly Option<string>[] {
+  const own = units === 'mm' ? 'mm' : 'in';
+  const isOwn = ({ size }: (typeof SHEET_SIZES)[number]) => size[0].unit === own;
+  const sizes = [...SHEET_SIZES.filter(isOwn), ...SHEET_SIZES.filter((size) => !isOwn(size))];
+  return sizes.map(({ name, size }) => {
+    const typed = sizeTyped(size);
+    return { value: typed, label: size[0].unit === 'mm' ? `${name}, ${typed}` : name };
+  });
+}
