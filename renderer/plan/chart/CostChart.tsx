@@ -14,7 +14,7 @@ interface Props {
   readonly money: (amount: number) => string;
 }
 
-const SIZE = { w: 720, h: 320 };
+const SIZE = { w: 960, h: 340 };
 /** Room for the names of the lines at the right, for the scales at the left and below, and for what stands above. */
 const ROOM = { left: 64, right: 170, top: 48, bottom: 44 };
 const BETWEEN_LABELS = 16;
