@@ -25,7 +25,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],
   gang: ['fault', 'geometry', 'units', 'layout', 'job'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],
-  run: ['fault', 'geometry', 'units', 'layout', 'job'],
+  run: ['fault', 'geometry', 'units', 'layout', 'ink', 'job', 'library', 'plan'],
   runSheet: ['fault', 'geometry', 'units', 'layout', 'bench', 'marks', 'job', 'library', 'pdf', 'cutting'],
   ticket: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf', 'cutting', 'runSheet'],
   library: ['fault', 'geometry', 'units', 'layout', 'ink', 'job'],

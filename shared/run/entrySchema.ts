@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import type { Entry, RunEvent } from './events.ts';
 import { RUN_SCHEMA, type RunPlan } from './plan.ts';
+import type { PlannedRun } from './planned.ts';
 
 /** More sheets or pieces than any run of a small studio has. */
 const MOST = 100_000_000;
@@ -13,6 +14,33 @@ const pass = z.literal([1, 2]);
 const reason = words(120);
 const piece = words(1000);
 const turn = z.literal(['side-to-side', 'end-to-end']);
+
+const share = z.number().min(0);
+const money = z.number();
+
+const planned: z.ZodType<PlannedRun> = z.strictObject({
+  printer: words(1000),
+  feed: words(1000),
+  paper: words(1000),
+  quality: words(1000),
+  currency: z.string().max(1000),
+  labourPerHour: share,
+  sheets: some,
+  makeReadySheets: none,
+  passes: pass,
+  inked: z.strictObject({ area: share, coverage: share }),
+  ink: share,
+  minutes: z.strictObject({ makeReady: share, atPrinter: share, hands: share }),
+  cost: z.strictObject({
+    paper: money,
+    ink: money,
+    labour: money,
+    makeReady: money,
+    trimming: money,
+    wear: money,
+    total: money,
+  }),
+});
 
 const plan: z.ZodType<RunPlan> = z.strictObject({
   schema: z.literal(RUN_SCHEMA),
@@ -27,6 +55,7 @@ const plan: z.ZodType<RunPlan> = z.strictObject({
   overs: z.strictObject({ percent: z.number().min(0).max(1000), least: none }),
   sheets: none,
   designs: z.array(z.strictObject({ piece, wanted: some, perSheet: none })).min(1),
+  planned: planned.optional(),
 });
 
 /** An event without its number and time: what the window tells, and what a log holds. */

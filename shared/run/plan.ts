@@ -4,6 +4,7 @@ import { countJob } from '../job/counts.ts';
 import { designsOf, type Job, sheetOf } from '../job/job.ts';
 import type { Overs } from '../layout/count.ts';
 import { formsOf } from '../layout/forms.ts';
+import type { PlannedRun } from './planned.ts';
 
 /** The version of the log that this program writes. */
 export const RUN_SCHEMA = 1;
@@ -23,6 +24,8 @@ export interface RunPlan {
   /** To be loaded: needed and overs. */
   readonly sheets: number;
   readonly designs: readonly PlannedDesign[];
+  /** What was reckoned with; none where the job was not planned for a printer of the library. */
+  readonly planned?: PlannedRun | undefined;
 }
 
 /** What a design is to get out of the run, in pieces. */
@@ -33,7 +36,7 @@ export interface PlannedDesign {
 }
 
 /** The plan of a run of this job as it is now. */
-export function planRun(job: Job): RunPlan {
+export function planRun(job: Job, planned?: PlannedRun): RunPlan {
   const { brief, arrangement } = job;
   const count = countJob(job);
   const forms = formsOf(arrangement, designsOf(brief), brief.work, sheetOf(brief).size);
@@ -48,5 +51,6 @@ export function planRun(job: Job): RunPlan {
     overs: brief.overs,
     sheets: count.sheets,
     designs: count.yields.map(({ piece, wanted, perSheet }) => ({ piece, wanted, perSheet })),
+    ...(planned === undefined ? {} : { planned }),
   };
 }
