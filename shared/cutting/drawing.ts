@@ -31,7 +31,7 @@ const ARROW = 12;
 /**
  * The drawing of a step in `room` (pt): the back gauge at the top, the side guide at its hand, the stack as it lies,
  * waste hatched, positions by their numbers, the line of the knife with its distance, and the turn made before it.
- * Stacks of one step lie alike: the first is drawn, and how many there are is said.
+ * Stacks of one step are cut alike: the first is drawn, and how many there are is said.
  */
 export function drawStep(
   order: CuttingOrder,
@@ -42,7 +42,7 @@ export function drawStep(
 ): Block {
   const laid = layOnTable(step, room, SURROUND);
   const [{ behind, inFront }] = step.parts;
-  const alike = step.parts.length === 1 ? '' : `, ${step.parts.length} stacks alike`;
+  const alike = step.parts.length === 1 ? '' : `, ${step.parts.length} stacks`;
   const middle = laid.stack.x + laid.stack.w / 2;
   const caption = (words: string, y: number) => setCentred(words, { x: middle, y }, PLAIN, measures, room);
   return {

@@ -64,7 +64,7 @@ export interface CutStep {
   /** From the back gauge to the knife, in pt. */
   readonly distance: number;
   readonly kind: CutKind;
-  /** All of one size and one lie, cut side by side or one after another. */
+  /** All of one lie and of one depth from the gauge, cut side by side or one after another. */
   readonly parts: readonly [CutPart, ...CutPart[]];
   /** How often the knife comes down if the stacks lie side by side as far as the cutter is wide. */
   readonly strokes: number;

@@ -39,7 +39,7 @@ const LOOKING_AT_ALL: readonly Breadth[] = [
  *
  * Rules of hand that always hold: the first cut is held against the edges that held the sheet in the printer, every
  * other one against an edge that was cut before or one of those; every cut runs along a trim; nothing shorter than the clamp needs lies behind the
- * knife; the whole sheet is cut before its strips, strips before pieces; one setting serves all stacks of a size.
+ * knife; the whole sheet is cut before its strips, strips before pieces; one setting serves all stacks of a depth.
  *
  * Refuses (`no-guillotine-order`) with the pieces in the way, and (`cutter-refuses`) with what the cutter cannot take.
  *

@@ -1,11 +1,18 @@
 // From a plan for every part to one list of steps: what is cut next, and which stacks are cut with one setting.
 import type { SheetEdge } from '../geometry/sheet.ts';
-import { same, within } from '../geometry/tolerance.ts';
 import type { Cutter } from './cutter.ts';
 import { areaOf, type Field, isDone, isRaw, type Part, placeOf, wholeSheet } from './field.ts';
 import { atHand, dimensionOf, turnsBetween } from './lie.ts';
-import { alongKnife, gaugeDistance } from './machineLimits.ts';
-import type { CutKind, CutPart, CutRegister, CutStep, Outcome, QuarterTurns } from './order.ts';
+import { gaugeDistance } from './machineLimits.ts';
+import {
+  compareNames,
+  compareUrgency,
+  isOneSetting,
+  type LastCut,
+  strokesFor,
+  type Waiting,
+} from './oneSetting.ts';
+import type { CutPart, CutRegister, CutStep, Outcome } from './order.ts';
 import type { Choice, Plan } from './search.ts';
 import { kindOf, nameOfStack, partsOf, type Stack, uncut } from './stack.ts';
 
@@ -18,18 +25,9 @@ export interface Sequenced {
   readonly registerFrom: (root: SheetEdge) => CutRegister;
 }
 
-/** A stack that waits for its next cut. */
-interface Waiting {
-  readonly stack: Stack;
-  readonly choice: Choice;
-  readonly turned: QuarterTurns;
-  readonly distance: number;
-  readonly kind: CutKind;
-}
-
 /**
  * The steps. What lies on the table is cut as long as it need not be turned; then what the back gauge already stands
- * for; then the largest stacks, so that small pieces come last. Stacks of one size that want the same cut wait for one
+ * for; then the largest stacks, so that small pieces come last. Stacks of one depth that want the same cut wait for one
  * another, so that the back gauge is set once for all of them.
  */
 export function stepsOf(input: Sequenced): readonly CutStep[] {
@@ -38,11 +36,11 @@ export function stepsOf(input: Sequenced): readonly CutStep[] {
   let named = 1;
   let last: LastCut = { stacks: [], distance: 0 };
   while (waiting.length > 0) {
-    const [first] = waiting.toSorted((a, b) => compare(input.field, a, b, last));
+    const [first] = waiting.toSorted((a, b) => compareUrgency(input.field, a, b, last));
     if (first === undefined) break;
     const together = waiting
-      .filter((other) => isAlike(input.field, first, other))
-      .toSorted((a, b) => compareNames(a.stack.name, b.stack.name));
+      .filter((other) => isOneSetting(input.field, first, other))
+      .toSorted(compareNames);
     waiting = waiting.filter((other) => !together.includes(other));
     const cut = together.map((one) => {
       const made = cutOne(input.field, one, () => nameOfStack(named++));
@@ -50,7 +48,7 @@ export function stepsOf(input: Sequenced): readonly CutStep[] {
       return made.part;
     });
     last = { stacks: together.map((one) => one.stack.name), distance: first.distance };
-    steps.push(stepFrom(input, first, cut, steps.length + 1));
+    steps.push(stepFrom(input, together, cut, steps.length + 1));
   }
   return steps;
 }
@@ -66,54 +64,9 @@ function waitingFor(input: Sequenced, stack: Stack): readonly Waiting[] {
       turned: stack.lay === undefined ? 0 : turnsBetween(stack.lay, gauge),
       distance: gaugeDistance(input.field, stack.part, gauge, line),
       kind: kindOf(input.field, stack, choice),
+      side: sideGuide(input, stack.part, gauge),
     },
   ];
-}
-
-/** What lies on the table, and where the back gauge stands. */
-interface LastCut {
-  readonly stacks: readonly string[];
-  readonly distance: number;
-}
-
-/** Which of two comes first. */
-function compare(field: Field, a: Waiting, b: Waiting, last: LastCut): number {
-  const reach = (one: Waiting) => (one.turned !== 0 ? 2 : last.stacks.includes(one.stack.name) ? 0 : 1);
-  if (reach(a) !== reach(b)) return reach(a) - reach(b);
-  const isSet = (one: Waiting) => Number(same(one.distance, last.distance));
-  if (isSet(a) !== isSet(b)) return isSet(b) - isSet(a);
-  const larger = sizeOf(field, b.stack.part) - sizeOf(field, a.stack.part);
-  if (Math.abs(larger) > 1) return larger;
-  return same(a.distance, b.distance) ? 0 : b.distance - a.distance;
-}
-
-/** A before B, Z before AA. */
-function compareNames(a: string, b: string): number {
-  return a.length - b.length || (a < b ? -1 : 1);
-}
-
-function sizeOf(field: Field, part: Part): number {
-  const { w, h } = areaOf(field, part);
-  return w * h;
-}
-
-/** Whether both are cut with one setting, from one lie, to the same effect. */
-function isAlike(field: Field, a: Waiting, b: Waiting): boolean {
-  return (
-    a.choice.gauge === b.choice.gauge &&
-    a.turned === b.turned &&
-    a.kind === b.kind &&
-    same(a.distance, b.distance) &&
-    a.stack.roots[a.choice.gauge] === b.stack.roots[b.choice.gauge] &&
-    isOneSize(field, a.stack.part, b.stack.part) &&
-    a.choice.behind.pieces.length === b.choice.behind.pieces.length &&
-    a.choice.inFront.pieces.length === b.choice.inFront.pieces.length
-  );
-}
-
-function isOneSize(field: Field, a: Part, b: Part): boolean {
-  const [one, other] = [areaOf(field, a), areaOf(field, b)];
-  return same(one.w, other.w) && same(one.h, other.h);
 }
 
 /** Cuts one stack: what is said of it, and the stacks that it leaves. Behind the knife it keeps its name. */
@@ -159,29 +112,27 @@ function lineOf(field: Field, part: Part, { gauge, line }: Choice): CutPart['lin
   ];
 }
 
-function stepFrom(input: Sequenced, first: Waiting, cut: readonly CutPart[], number: number): CutStep {
-  const { field, cutter } = input;
-  const { stack, choice, turned, distance, kind } = first;
+function stepFrom(
+  input: Sequenced,
+  together: readonly Waiting[],
+  cut: readonly CutPart[],
+  number: number,
+): CutStep {
+  const [first] = together;
   const [one, ...others] = cut;
-  if (one === undefined) throw new Error('A step cuts at least one stack');
-  const abreast = Math.max(1, countWithin(alongKnife(field, stack.part, choice.gauge), cutter.widest));
+  if (first === undefined || one === undefined) throw new Error('A step cuts at least one stack');
+  const { stack, choice, turned, distance, kind, side } = first;
   return {
     number,
     turned,
     gauge: choice.gauge,
-    side: sideGuide(input, stack.part, choice.gauge),
+    side,
     distance,
     kind,
     parts: [one, ...others],
-    strokes: Math.ceil(cut.length / abreast),
+    strokes: strokesFor(input.field, together, input.cutter.widest),
     register: input.registerFrom(stack.roots[choice.gauge]),
   };
-}
-
-function countWithin(length: number, room: number): number {
-  let count = Math.floor(room / length);
-  if (within((count + 1) * length, room)) count += 1;
-  return count;
 }
 
 /** The guide at which a true edge lies, the cutter's first one before the other. */

@@ -161,10 +161,7 @@ function complain(order: CuttingOrder, step: CutStep, piles: readonly Pile[]): r
     );
     const isTrue = back.cutIn !== undefined || knockUp.some((edge) => edge === back.called) || isOnPaper;
     say(!isTrue, `the raw ${back.called} edge is held, which did not hold the sheet in the printer`);
-    say(
-      Math.abs(pile.w - first!.w) > HAIR || Math.abs(pile.h - first!.h) > HAIR,
-      'stacks of two sizes are cut with one setting',
-    );
+    say(Math.abs(pile.h - first!.h) > HAIR, 'stacks of two depths are cut with one setting');
   }
   return heard;
 }

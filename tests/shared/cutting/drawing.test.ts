@@ -104,13 +104,7 @@ describe('the drawing of a step', () => {
     const order = planned(gridToCut(2, 2, 1));
     const said = (n: number) => drawn(order, order.steps[n - 1]!).words.map((w) => w.words);
     expect(said(1)).toEqual(['1', '2', '3', '4', '8 in', 'back gauge: lead edge', 'left guide: left edge']);
-    expect(said(7)).toEqual([
-      '2',
-      '4',
-      '4 in',
-      'back gauge: lead edge',
-      'left guide: left edge, 2 stacks alike',
-    ]);
+    expect(said(7)).toEqual(['2', '4', '4 in', 'back gauge: lead edge', 'left guide: left edge, 2 stacks']);
   });
 
   it('hatches what falls away, and nothing else', () => {

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { CuttingInput } from '../../../shared/cutting/cuttingInput.ts';
 import type { CuttingOrder } from '../../../shared/cutting/order.ts';
 import { planCuts } from '../../../shared/cutting/planCuts.ts';
+import { nameOfStack } from '../../../shared/cutting/stack.ts';
 import { gridToCut, LARGE_CUTTER, sheetToCut } from '../../kit/cutJobs.ts';
 import { bestToll, type Toll } from '../../kit/cutOrderByBruteForce.ts';
 import { unitLayouts } from '../../kit/cutTrees.ts';
@@ -167,32 +168,67 @@ describe('the steps of two by two with gutters', () => {
   });
 });
 
+it('tells the second cut of a gutter from an empty strip beside a piece that is narrower than its column', () => {
+  const boxes = [
+    { x: 1, y: 1, w: 2, h: 2 },
+    { x: 1, y: 3, w: 3, h: 2 },
+    { x: 4.5, y: 1, w: 2, h: 4 },
+  ];
+  const kinds = planned(sheetToCut({ w: 7.5, h: 6 }, boxes, 72)).steps.map((s) => s.kind);
+  expect(kinds).toEqual(['margin', 'margin', 'margin', 'margin', 'gutter', 'second', 'common', 'offcut']);
+});
+
+it('names stacks by letters, and by two where one is not enough', () => {
+  expect([0, 1, 25, 26, 27, 51, 52, 701, 702].map(nameOfStack)).toEqual([
+    'A',
+    'B',
+    'Z',
+    'AA',
+    'AB',
+    'AZ',
+    'BA',
+    'ZZ',
+    'AAA',
+  ]);
+});
+
 describe('strips of several widths', () => {
-  /** Columns of these widths, 5 units high, each cut once at its distance from the lead edge. */
-  const columns = (...parts: readonly (readonly [number, number])[]) => {
+  /** Columns of these widths, 5 units high, each cut at its distances from the lead edge: what is cut, and where. */
+  const columns = (...parts: readonly (readonly [number, ...number[]])[]) => {
     let x = 0;
-    const boxes = parts.flatMap(([w, distance]) => {
+    const boxes = parts.flatMap(([w, ...distances]) => {
       const at = { x, w };
       x += w;
-      return [
-        { ...at, y: 5 - distance, h: distance },
-        { ...at, y: 0, h: 5 - distance },
-      ];
+      const ends = [0, ...distances, 5];
+      return distances
+        .map((_d, i) => i + 1)
+        .concat(0)
+        .map((i) => ({ ...at, y: 5 - ends[i + 1]!, h: ends[i + 1]! - ends[i]! }));
     });
     const { steps } = planned(sheetToCut({ w: x, h: 5 }, boxes, 72));
-    return steps.filter((s) => s.gauge === 'lead').map((s) => [s.parts[0].area.w / 72, s.distance / 72]);
+    return steps
+      .filter((s) => s.gauge === 'lead')
+      .map((s) => [...s.parts.map((p) => p.area.w / 72), 'at', s.distance / 72]);
   };
 
-  it('are cut the widest first, but as long as the back gauge stands where they want it', () => {
+  it('are cut with one setting where they are cut at one distance, the widest first', () => {
     expect(columns([4, 2], [5, 3], [2, 3])).toEqual([
-      [5, 3],
-      [2, 3],
-      [4, 2],
+      [2, 5, 'at', 3],
+      [4, 'at', 2],
     ]);
     expect(columns([2.5, 3], [4, 2], [5, 1])).toEqual([
-      [5, 1],
-      [4, 2],
-      [2.5, 3],
+      [5, 'at', 1],
+      [4, 'at', 2],
+      [2.5, 'at', 3],
+    ]);
+  });
+
+  it('follow at once where the back gauge stands as they want it, though a wider one waits', () => {
+    expect(columns([4, 2], [5, 3], [2, 1, 3])).toEqual([
+      [5, 'at', 3],
+      [2, 'at', 3],
+      [2, 'at', 1],
+      [4, 'at', 2],
     ]);
   });
 });
