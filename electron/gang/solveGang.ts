@@ -13,6 +13,7 @@ import {
   writeLengths,
 } from '../../shared/gang/lengthsProgram.ts';
 import { readRuns, runsProgram } from '../../shared/gang/runsProgram.ts';
+import { settleForms } from '../../shared/gang/settleForms.ts';
 import { startGang } from '../../shared/gang/startGang.ts';
 import { openSolver } from './solveProgram.ts';
 
@@ -32,7 +33,7 @@ export interface GangEffort {
 }
 
 /** The share of the time that exchanging copies may take; the rest is for the solver. */
-const EXCHANGING = 0.5;
+const EXCHANGING = 0.3;
 /** For every place of all forms; twice as many each time that nothing better was found. */
 const EXCHANGES_A_PLACE = 1000;
 /** So often nothing better is found before it is given up. */
@@ -57,12 +58,12 @@ export async function solveGang(order: GangOrder, effort: GangEffort): Promise<R
   const left = () => (until - performance.now()) / 1000;
   const chance = chanceFrom(order.quantities.length);
   const proven = new Map<number, number>();
-  let plan = begun;
+  let plan = weighGang(order, settleForms(order, begun.forms));
   let bound = leastCost(order, proven);
   const answer = () => ({ plan, bound, gap: gapOf(plan.cost, bound) });
   /** Takes forms if they are better, and says whether they were. */
   const take = (forms: readonly GangForm[]): boolean => {
-    const weighed = weighGang(order, forms);
+    const weighed = weighGang(order, settleForms(order, forms));
     if (gapOf(plan.cost, weighed.cost) === 0) return false;
     plan = weighed;
     effort.onBetter?.(answer());
@@ -118,7 +119,8 @@ export async function solveGang(order: GangOrder, effort: GangEffort): Promise<R
       const better = run(readFillings(fillings, solved.values));
       if (better !== undefined) take(better);
     }
-    if (Number.isFinite(solved.bound) || solved.proven) prove(solved.proven ? plan.cost : solved.bound);
+    if (solved.values !== undefined || !solved.proven) prove(solved.bound);
+    else prove(plan.cost);
     return true;
   };
 

@@ -1,0 +1,128 @@
+// Planning gang runs: published orders at their best known value, and small ones at the best of all.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type GangAnswer, solveGang } from '../../../electron/gang/solveGang.ts';
+import { openSolver } from '../../../electron/gang/solveProgram.ts';
+import { fillingsOf, fillingsProgram, readFillings } from '../../../shared/gang/fillingsProgram.ts';
+import { type GangOrder, weighGang } from '../../../shared/gang/gang.ts';
+import { lengthsProgram, readLengths, writeLengths } from '../../../shared/gang/lengthsProgram.ts';
+import { readRuns, runsProgram } from '../../../shared/gang/runsProgram.ts';
+import { cheapestByTrying, publishedGang } from '../../kit/gangOrders.ts';
+
+async function plan(order: GangOrder, seconds = 20): Promise<GangAnswer> {
+  const answer = await solveGang(order, { seconds });
+  if (!answer.ok) throw new Error(answer.fault.message);
+  return answer.value;
+}
+
+describe('A planned gang run', () => {
+  it.each([
+    'I001',
+    'I007',
+    'catfood, 1 form',
+    'catfood, 2 forms',
+    'catfood, 3 forms',
+    'magazine_inserts, 2 forms',
+  ])('costs as little as the best one published, and that is proven: %s', async (name) => {
+    const { order, best } = publishedGang(name);
+    const { plan: found, bound, gap } = await plan(order);
+    expect(found.cost).toBeCloseTo(best, 6);
+    expect(gap).toBe(0);
+    expect(bound).toBeCloseTo(best, 4);
+  });
+
+  it('is the best of all for small orders', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.record({
+          quantities: fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 3 }),
+          slots: fc.integer({ min: 1, max: 3 }),
+          sheetCost: fc.constantFrom(1, 2),
+          formCost: fc.constantFrom(0, 1, 3),
+        }),
+        async (order) => {
+          const { plan: found, bound, gap } = await plan(order);
+          const best = cheapestByTrying(order);
+          expect(bound).toBeLessThanOrEqual(best + 1e-9);
+          expect(gap).toBe(0);
+          expect(found.cost).toBeCloseTo(best, 9);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  it('tells of every better plan on the way, and stops in time with a gap that is stated', async () => {
+    const { order, best } = publishedGang('I005');
+    const told: number[] = [];
+    const answer = await solveGang(order, { seconds: 0.5, onBetter: ({ plan: p }) => told.push(p.cost) });
+    if (!answer.ok) throw new Error(answer.fault.message);
+    expect(told).toEqual(told.toSorted((a, b) => b - a));
+    expect(told.at(-1)).toBe(answer.value.plan.cost);
+    expect(answer.value.gap).toBeGreaterThan(0);
+    expect(answer.value.bound).toBeLessThanOrEqual(best);
+    expect(answer.value.gap).toBeCloseTo(1 - answer.value.bound / answer.value.plan.cost, 9);
+  });
+
+  it('is refused where all forms together have too few places', async () => {
+    const answer = await solveGang(
+      { quantities: [5, 5, 5, 5, 5], slots: 2, sheetCost: 1, formCost: 1, mostForms: 2 },
+      { seconds: 1 },
+    );
+    expect(answer.ok || answer.fault).toEqual({
+      code: 'gang-impossible',
+      message: '5 designs need 3 forms of 2 places at least; 2 are allowed.',
+      remedy: 'Allow more forms, or take a larger sheet.',
+    });
+  });
+});
+
+describe('The solver', () => {
+  it('finds the best among all ways to fill a form', async () => {
+    const solve = await openSolver();
+    const { order, best } = publishedGang('I001');
+    const fillings = fillingsOf(order, 15) ?? [];
+    expect(fillings).toHaveLength(15);
+    expect(fillingsOf(order, 14)).toBeUndefined();
+    const solved = solve(fillingsProgram(order, fillings, { least: 1, most: 3 }, 2 * best), { seconds: 30 });
+    expect(solved.proven).toBe(true);
+    expect(solved.bound).toBeCloseTo(best, 1);
+    expect(weighGang(order, readFillings(fillings, solved.values ?? [])).cost).toBeCloseTo(best, 1);
+    const onOne = solve(fillingsProgram(order, fillings, { least: 1, most: 1 }, 2 * best), { seconds: 30 });
+    expect(onOne.bound).toBeCloseTo(139636, 1);
+  });
+
+  it('finds that nothing costs less than the best', async () => {
+    const solve = await openSolver();
+    const { order, best } = publishedGang('I001');
+    const fillings = fillingsOf(order, 100) ?? [];
+    const none = solve(fillingsProgram(order, fillings, { least: 1, most: 3 }, best - 1), { seconds: 30 });
+    expect(none).toMatchObject({ values: undefined, proven: true });
+  });
+
+  it('rounds runs up to whole sheets as little as can be', async () => {
+    const solve = await openSolver();
+    const { order } = publishedGang('I001');
+    const forms = [{ copies: [0, 1, 3] }, { copies: [2, 2, 0] }, { copies: [1, 0, 0] }];
+    const { values = [] } = solve(runsProgram(order, forms), { seconds: 10 });
+    // 16000 / 3 rounded up, and 4500 / 2.
+    expect(readRuns(forms, values)).toEqual([
+      { copies: [0, 1, 3], sheets: 5334 },
+      { copies: [2, 2, 0], sheets: 2250 },
+    ]);
+  });
+
+  it('chooses forms out of runs of given lengths, beginning with a plan', async () => {
+    const solve = await openSolver();
+    const { order, best } = publishedGang('I001');
+    const lengths = [16000, 5334, 4500, 2875, 2250];
+    const begun = [
+      { copies: [0, 1, 3], sheets: 5334 },
+      { copies: [2, 2, 0], sheets: 2250 },
+    ];
+    const start = writeLengths(order, lengths, begun);
+    const { values = [] } = solve(lengthsProgram(order, lengths), { seconds: 10, start });
+    expect(weighGang(order, readLengths(order, lengths, values)).cost).toBeCloseTo(best, 6);
+    expect(weighGang(order, readLengths(order, lengths, start)).cost).toBeCloseTo(139280.96, 6);
+  });
+});

@@ -1,0 +1,173 @@
+// Gang runs: weighing them, what they cannot be below, and the quick ways to plan them.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { formsWorthTrying, gapOf, leastCost, leastForms, leastSheets } from '../../../shared/gang/bounds.ts';
+import { chanceFrom } from '../../../shared/gang/chance.ts';
+import { exchangeCopies } from '../../../shared/gang/exchange.ts';
+import { fewestOnForms } from '../../../shared/gang/fewForms.ts';
+import { type GangOrder, weighGang } from '../../../shared/gang/gang.ts';
+import { bestOfOne } from '../../../shared/gang/oneForm.ts';
+import { leastRunsFor } from '../../../shared/gang/runLengths.ts';
+import { settleForms } from '../../../shared/gang/settleForms.ts';
+import { startGang } from '../../../shared/gang/startGang.ts';
+import { cheapestByTrying, publishedGang } from '../../kit/gangOrders.ts';
+
+const { order: I001 } = publishedGang('I001');
+
+/** Orders small enough to try everything. */
+const smallOrders: fc.Arbitrary<GangOrder> = fc.record({
+  quantities: fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 3 }),
+  slots: fc.integer({ min: 1, max: 3 }),
+  sheetCost: fc.constantFrom(1, 2),
+  formCost: fc.constantFrom(0, 1, 3),
+});
+
+describe('A gang run', () => {
+  it('is weighed by sheets and forms, and what is left over bears its share of the sheets', () => {
+    // The worked example on the data page of Romero and Alonso-Pecina: cost 139280.96.
+    const plan = weighGang(I001, [
+      { copies: [2, 2, 0], sheets: 2250 },
+      { copies: [0, 1, 3], sheets: 5334 },
+    ]);
+    expect(plan.cost).toBeCloseTo(139280.96, 6);
+    expect(plan.sheets).toBe(7584);
+    expect(plan.forms[0]?.sheets).toBe(5334);
+    expect(plan.leftOver).toEqual([0, 834, 2]);
+    expect(plan.leftOverCost).toBeCloseTo((13.44 / 4) * 836, 9);
+    expect(plan.emptyPlaces).toBe(0);
+    expect(weighGang(I001, [{ copies: [1, 1, 1], sheets: 16000 }]).emptyPlaces).toBe(16000);
+  });
+
+  it('is a mistake where it prints too few or holds too many', () => {
+    expect(() => weighGang(I001, [{ copies: [1, 2, 1], sheets: 4500 }])).toThrow('too few of design 3');
+    expect(() => weighGang(I001, [{ copies: [1, 2, 2], sheets: 9000 }])).toThrow('more than it has places');
+  });
+});
+
+describe('What no gang run can be below', () => {
+  it('are forms with a place for each design, and sheets with a place for each piece', () => {
+    expect(leastForms({ ...I001, slots: 2 })).toBe(2);
+    expect(leastForms(I001)).toBe(1);
+    // (4500 + 9000 + 16000) / 4
+    expect(leastSheets(I001, 2)).toBe(7375);
+    expect(leastCost(I001, new Map())).toBeCloseTo(2 * 18676 + 13.44 * 7375, 6);
+  });
+
+  it('are sheets for the designs that can have one place only', () => {
+    // I005: twelve designs on three forms of four places have one place each; sorted by fours the longest of each are
+    // 12000, 5200 and 2000.
+    const { order } = publishedGang('I005');
+    expect(leastSheets(order, 3)).toBe(12000 + 5200 + 2000);
+    // On four forms four more places: twelve designs, of which eight at least have one place only.
+    expect(leastSheets(order, 4)).toBe(Math.max(Math.ceil(55700 / 4), 5200 + 2000));
+  });
+
+  it('are what was proven for a number of forms, which is then not tried again', () => {
+    // One form costs 18676 + 13.44 x 9000 = 139636 at least, two cost 136472, three 155148.
+    expect(formsWorthTrying(I001, new Map(), 139000)).toEqual([2]);
+    expect(formsWorthTrying(I001, new Map(), 140000)).toEqual([1, 2]);
+    expect(formsWorthTrying(I001, new Map([[2, 8000]]), 139000)).toEqual([]);
+    expect(leastCost(I001, new Map([[2, 8000]]))).toBeCloseTo(139636, 6);
+  });
+
+  it('leave a gap as a share of the cost, and none for a millionth', () => {
+    expect(gapOf(200, 150)).toBe(0.25);
+    expect(gapOf(200, 200 - 1e-5)).toBe(0);
+    expect(gapOf(200, 300)).toBe(0);
+  });
+});
+
+describe('Quick plans', () => {
+  it('of one form have the fewest sheets: 550 for the published seven labels', () => {
+    const { order, best } = publishedGang('catfood, 1 form');
+    expect(bestOfOne(order.quantities, order.slots)?.sheets).toBe(best);
+    expect(bestOfOne([1, 1, 1], 2)).toBeUndefined();
+  });
+
+  it.each(['catfood, 2 forms', 'magazine_inserts, 2 forms'])(
+    'of two forms are looked through to the published optimum: %s',
+    (name) => {
+      const { order, best } = publishedGang(name);
+      const enough = startGang(order)?.sheets ?? 0;
+      const { least, forms } = fewestOnForms(order, 2, enough, 1e9);
+      expect(least).toBe(best);
+      expect(weighGang(order, forms ?? []).sheets).toBe(best);
+    },
+  );
+
+  it('of a few forms say how far they were looked through where that takes too long', () => {
+    const { order } = publishedGang('magazine_inserts, 3 forms');
+    const { least, forms } = fewestOnForms(order, 3, 263, 1e5);
+    expect(least).toBe(234);
+    expect(forms).toBeUndefined();
+    expect(fewestOnForms({ ...order, slots: 10 }, 3, 263, 1e5).least).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  it('of two forms and of three are the best of all that there are', () => {
+    fc.assert(
+      fc.property(smallOrders, fc.constantFrom(2, 3), (small, count) => {
+        const order = { ...small, sheetCost: 1, formCost: 0, mostForms: count };
+        const begun = startGang(order);
+        fc.pre(begun !== undefined);
+        const { least, forms } = fewestOnForms(order, count, begun.sheets, 1e7);
+        const best = cheapestByTrying(order);
+        expect(least).toBe(best);
+        expect(weighGang(order, forms ?? begun.forms).sheets).toBe(best);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('to begin with make the order, and are not there where forms have too few places', () => {
+    fc.assert(
+      fc.property(smallOrders, (order) => {
+        const plan = startGang(order);
+        expect(plan?.leftOver.every((pieces) => pieces >= 0)).toBe(true);
+        expect(plan?.cost).toBeGreaterThanOrEqual(cheapestByTrying(order) - 1e-9);
+      }),
+      { numRuns: 60 },
+    );
+    expect(startGang({ ...I001, slots: 2, mostForms: 1 })).toBeUndefined();
+  });
+});
+
+describe('Run lengths for given copies', () => {
+  it('add up to the least that makes the order', () => {
+    // [1, 2, 1] must run 4500 for the first two designs; the third then wants 11500 of four.
+    const runs = leastRunsFor(I001.quantities, 2);
+    expect(runs(Int32Array.from([1, 2, 1, 0, 0, 4]))).toBeCloseTo(4500 + 2875, 6);
+    // 4500 of two up are 2250; 2250 of these leave 4500 of the second, and 16000 / 3 are 5333 and a third.
+    expect(runs(Int32Array.from([2, 2, 0, 0, 1, 3]))).toBeCloseTo(2250 + 16000 / 3, 6);
+    expect(runs(Int32Array.from([2, 2, 0, 2, 2, 0]))).toBe(Number.POSITIVE_INFINITY);
+  });
+});
+
+describe('Exchanging copies', () => {
+  it('finds the best of two forms from bad ones, and the same one every time', () => {
+    const bad = [{ copies: [1, 1, 1] }, { copies: [4, 0, 0] }];
+    const once = exchangeCopies(I001, bad, { steps: 20_000, chance: chanceFrom(3) });
+    const again = exchangeCopies(I001, bad, { steps: 20_000, chance: chanceFrom(3) });
+    expect(again).toEqual(once);
+    const runs = leastRunsFor(I001.quantities, 2)(Int32Array.from(once.flatMap((form) => form.copies)));
+    expect(runs).toBeCloseTo(7375, 6);
+  });
+
+  it('gives back forms that nothing improves', () => {
+    const best = [{ copies: [1, 2, 1] }, { copies: [0, 0, 4] }];
+    expect(exchangeCopies(I001, best, { steps: 200, chance: chanceFrom(1) })).toEqual(best);
+  });
+});
+
+describe('Settling forms', () => {
+  it('fills a form that has one design, and takes off copies that save no sheet', () => {
+    expect(
+      settleForms({ ...I001, slots: 5 }, [
+        { copies: [0, 0, 4], sheets: 10 },
+        { copies: [2, 1, 0], sheets: 30 },
+      ]),
+    ).toEqual([
+      { copies: [0, 0, 5], sheets: 8 },
+      { copies: [3, 2, 0], sheets: 20 },
+    ]);
+  });
+});
