@@ -87,6 +87,8 @@ export interface CuttingOrder {
   /** The two edges that the sheets are knocked up to before the first cut: those that held them in the printer. */
   readonly knockUp: readonly ['lead', 'left' | 'right'];
   readonly steps: readonly CutStep[];
+  /** How often the back gauge is moved to another distance, the first time included. */
+  readonly settings: number;
   /** Cuts if every stack is cut alone. */
   readonly cuts: number;
   /** Cuts if stacks of one setting are cut side by side. */

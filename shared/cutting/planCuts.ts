@@ -1,6 +1,7 @@
 // The cutting order of a sheet: as few cuts as there can be, then as few turns of the stack.
 import { ok, type Result, refuse } from '../fault/result.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
+import { same } from '../geometry/tolerance.ts';
 import {
   arrangementFault,
   blockedFault,
@@ -79,6 +80,7 @@ export function planCuts(input: CuttingInput): Result<CuttingOrder> {
     cutter,
     knockUp: ['lead', across] as const,
     steps,
+    settings: steps.filter(({ distance }, i) => !same(distance, steps[i - 1]?.distance ?? 0)).length,
     cuts: sum(steps.map((step) => step.parts.length)),
     strokes: sum(steps.map((step) => step.strokes)),
     turns: sum(steps.map((step) => (step.turned === 0 ? 0 : step.parts.length))),

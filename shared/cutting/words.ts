@@ -1,6 +1,5 @@
 // The cutting order in words: each step as one says it to the person at the guillotine.
 import type { SheetEdge } from '../geometry/sheet.ts';
-import { same } from '../geometry/tolerance.ts';
 import type { Unit } from '../units/length.ts';
 import { showLength } from '../units/show.ts';
 import type { CutKind, CutRegister, CutStep, CuttingOrder, Outcome, QuarterTurns } from './order.ts';
@@ -9,12 +8,12 @@ import { showOnScale } from './showOnScale.ts';
 
 /** The whole order in a few sentences: the pile, the lifts, how many cuts and turns. */
 export function sayOrder(order: CuttingOrder, unit: Unit): readonly string[] {
-  const { cuts, strokes, turns, steps, lifts } = order;
+  const { cuts, strokes, turns, settings, lifts } = order;
   const count = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
-  const set = steps.filter(({ distance }, i) => !same(distance, steps[i - 1]?.distance ?? 0));
-  const settings = count(set.length, 'setting');
   const abreast = strokes < cuts ? `, ${strokes} where strips are cut side by side` : '';
-  const said = [`${count(cuts, 'cut')}${abreast}; ${settings} of the back gauge; ${count(turns, 'turn')}.`];
+  const said = [
+    `${count(cuts, 'cut')}${abreast}; ${count(settings, 'setting')} of the back gauge; ${count(turns, 'turn')}.`,
+  ];
   if (lifts === undefined) return said;
   const most = lifts.sheets[0] ?? 0;
   const least = lifts.sheets.at(-1) ?? 0;

@@ -59,7 +59,7 @@ function titleStyle(title: string, width: number, measures: Measures) {
 }
 
 function factsOf(order: CuttingOrder, job: Job): readonly Fact[] {
-  const { cuts, strokes, turns, lifts, knockUp, steps, cutter } = order;
+  const { cuts, strokes, turns, settings, lifts, knockUp, cutter } = order;
   const [along, across] = knockUp;
   const most = lifts?.sheets[0];
   return [
@@ -72,7 +72,7 @@ function factsOf(order: CuttingOrder, job: Job): readonly Fact[] {
     {
       label: 'Cuts',
       figure: `${cuts}`,
-      note: `${steps.length} settings, ${turns} turns${strokes < cuts ? `; ${strokes} strokes side by side` : ''}`,
+      note: `${settings} settings, ${turns} turns${strokes < cuts ? `; ${strokes} strokes side by side` : ''}`,
     },
     lifts === undefined || most === undefined
       ? {

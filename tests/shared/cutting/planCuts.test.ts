@@ -100,7 +100,7 @@ describe('a grid with a margin all round', () => {
 
   it('of one piece that is the whole sheet takes no cut at all', () => {
     const order = planned(sheetToCut({ w: 2, h: 3 }, [{ x: 0, y: 0, w: 2, h: 3 }], 72));
-    expect(order).toMatchObject({ steps: [], cuts: 0, strokes: 0, turns: 0, fewest: true });
+    expect(order).toMatchObject({ steps: [], settings: 0, cuts: 0, strokes: 0, turns: 0, fewest: true });
   });
 
   it('says that it is the best up to 24 pieces, and that more are not proven', () => {
@@ -111,6 +111,19 @@ describe('a grid with a margin all round', () => {
       'With so many pieces it is not proven that no other order has fewer cuts or turns.',
     );
   });
+});
+
+it('counts a setting only where the back gauge is moved', () => {
+  // The sheet is parted at 2 units, and so is one of its columns next.
+  const boxes = [
+    { x: 0, y: 0, w: 2, h: 3 },
+    { x: 0, y: 3, w: 2, h: 2 },
+    { x: 2, y: 0, w: 2, h: 2.5 },
+    { x: 2, y: 3, w: 2, h: 2 },
+  ];
+  const { steps, settings } = planned(sheetToCut({ w: 4, h: 5 }, boxes, 72));
+  expect(steps.map((s) => s.distance / 72)).toEqual([2, 2, 2.5, 2]);
+  expect(settings).toBe(3);
 });
 
 describe('the steps of two by two with gutters', () => {
