@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import type { Page } from '@playwright/test';
 import { fitInto, toScreen } from '../../shared/bench/view.ts';
 import { apply } from '../../shared/geometry/transform.ts';
-import { type Job, sheetOf } from '../../shared/job/job.ts';
+import { JOB_SCHEMA, type Job, sheetOf } from '../../shared/job/job.ts';
 import { writeJob } from '../../shared/job/jobFile.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
 import type { Position } from '../../shared/layout/position.ts';
@@ -84,7 +84,7 @@ function workAndTurn(count: number, art: Uint8Array): Job {
       trim: { x: 36 + column * stepX, y: 36 + row * stepY, ...trim },
     };
   });
-  return { schema: 1, brief: brief.value, art: [found('front'), found('back')], arrangement };
+  return { schema: JOB_SCHEMA, brief: brief.value, art: [found('front'), found('back')], arrangement };
 }
 
 interface Frames {

@@ -65,12 +65,15 @@ const feed = z.strictObject({
 const quality = z.strictObject({ name: text, secondsBase: amount, secondsPerSquareMetre: amount });
 
 const listOf = <T extends z.ZodType>(entry: T, what: string) =>
-  z.tuple([entry], entry, { error: must(`be a list of ${what}s with at least one in it`) });
+  z
+    .array(entry, { error: must(`be a list of ${what}`) })
+    .min(1, { error: must(`be a list of ${what} with at least one in it`) })
+    .transform((list) => list as [z.output<T>, ...z.output<T>[]]);
 
 const printer = z.strictObject({
   name: text,
-  feeds: listOf(feed, 'feed'),
-  qualities: listOf(quality, 'quality'),
+  feeds: listOf(feed, 'feeds'),
+  qualities: listOf(quality, 'qualities'),
   makeReady: z.strictObject({ minutes: amount, sheets }),
   ink: z.strictObject({
     pricePerMl: amount,
@@ -108,7 +111,7 @@ const paper = z.strictObject({
     z.discriminatedUnion('is', [sheetForm, parentForm, rollForm], {
       error: must('be a "sheet", a "parent" or a "roll" (is)'),
     }),
-    'form',
+    'forms',
   ),
 });
 

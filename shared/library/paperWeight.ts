@@ -69,16 +69,28 @@ function basicArea(grade: Grade): number {
 const METRIC = /^(?<amount>\d*\.?\d+)\s*(?:g|gsm|g\/m2|g\/m²|g\/sqm)$/;
 const BASIS = /^(?<amount>\d*\.?\d+)\s*(?:lb|lbs|#)\.?\s*(?<grade>[a-z]+)$/;
 
+const PER_THOUSAND = /^(?<amount>\d*\.?\d+)\s*kg\s+(?<w>\d*\.?\d+)\s*[x×]\s*(?<h>\d*\.?\d+)\s*mm$/;
+
 /** Lighter or heavier is no paper that is printed here, in g/m2. */
 const LIGHTEST = 10;
 const HEAVIEST = 2000;
 
-/** Reads `300 gsm`, `300 g/m2`, `100 lb cover` or `80# text`. */
+/**
+ * Reads `300 gsm`, `300 g/m2`, `100 lb cover`, `80# text`, or `110 kg 788 x 1091 mm`, which is what 1000 sheets of that
+ * size weigh.
+ *
+ * @source JDF specification (CIP4), Appendix F, for pounds and (F.2) for kilograms to a thousand sheets.
+ */
 export function readPaperWeight(text: string): Result<PaperWeight> {
   const typed = text.trim();
   const lower = typed.toLowerCase();
   const metric = METRIC.exec(lower)?.groups;
   if (metric !== undefined) return checked(Number(metric.amount), typed);
+  const thousand = PER_THOUSAND.exec(lower)?.groups;
+  if (thousand !== undefined) {
+    const { amount, w, h } = thousand;
+    return checked((Number(amount) * 1e6) / (Number(w) * Number(h)), typed);
+  }
   const basis = BASIS.exec(lower)?.groups;
   if (basis === undefined) return refuse(unreadable(text));
   const grade = GRADES.find((g) => g === basis.grade);
