@@ -88,8 +88,6 @@ describe('The solver', () => {
     expect(solved.proven).toBe(true);
     expect(solved.bound).toBeCloseTo(best, 1);
     expect(weighGang(order, readFillings(fillings, solved.values ?? [])).cost).toBeCloseTo(best, 1);
-    const onOne = solve(fillingsProgram(order, fillings, { least: 1, most: 1 }, 2 * best), { seconds: 30 });
-    expect(onOne.bound).toBeCloseTo(139636, 1);
   });
 
   it('finds that nothing costs less than the best', async () => {
