@@ -137,6 +137,7 @@ export function makeHandlers(on: HandlerServices): Handlers {
         onPath(entries.files.resolve(file), (path) => runs.record(path, event, on.now())),
       packingSlip: ({ file, job, delivery }) =>
         onPath(entries.files.resolve(file), (path) => runs.packingSlip(path, job, delivery)),
+      all: () => runs.all(),
     },
   };
 }

@@ -62,7 +62,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
   const jobs = new OpenJobs({ entries, states, watch, keeping, recents, takenIn, now });
   const art = new ArtDesk(entries, hashes);
   const sends = new Sends(entries, (news) => tell('send', news));
-  const runs = new RunLogs(entries, (news) => tell('run', news));
+  const runs = new RunLogs(home, entries, (news) => tell('run', news));
   /** What was asked for before a window was there; `undefined` once one is. */
   let waiting: readonly FileEntry[] | undefined = asked.map((path) => entries.file(path));
   const takeAsked = () => {

@@ -6,9 +6,10 @@ import { type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { RunEvent } from '../../shared/run/events.ts';
 import type { RunLog } from '../../shared/run/logText.ts';
-import { NOT_BEGUN } from '../../shared/run/run.ts';
+import { NOT_BEGUN, type Run } from '../../shared/run/run.ts';
 import { NODE_DISK } from '../send/disk.ts';
 import type { Entries } from './entries.ts';
+import { KnownLogs } from './knownLogs.ts';
 import { writePackingSlip } from './packingSlips.ts';
 import { addToRunLog, logPathOf, readRunLog } from './runLog.ts';
 
@@ -16,13 +17,15 @@ import { addToRunLog, logPathOf, readRunLog } from './runLog.ts';
 const STILL_FOR = 100;
 
 export class RunLogs {
+  readonly #known: KnownLogs;
   readonly #entries: Entries;
   readonly #tell: (news: RunNews) => void;
   #last: Promise<unknown> = Promise.resolve();
   /** The job whose log is followed, and what was last known of that log. */
   #followed: { readonly job: string; readonly watcher: FSWatcher; known: string } | undefined;
 
-  constructor(entries: Entries, tell: (news: RunNews) => void) {
+  constructor(home: string, entries: Entries, tell: (news: RunNews) => void) {
+    this.#known = new KnownLogs(home);
     this.#entries = entries;
     this.#tell = tell;
   }
@@ -33,8 +36,18 @@ export class RunLogs {
     return this.#inTurn(job, () => readRunLog(NODE_DISK, logPathOf(job)));
   }
 
-  record(job: string, event: RunEvent, now: Date): Promise<Result<RunLog>> {
-    return this.#inTurn(job, () => addToRunLog(NODE_DISK, logPathOf(job), event, now));
+  async record(job: string, event: RunEvent, now: Date): Promise<Result<RunLog>> {
+    const path = logPathOf(job);
+    const recorded = await this.#inTurn(job, () => addToRunLog(NODE_DISK, path, event, now));
+    // Whether a run is remembered for what it teaches is no matter while it is counted.
+    if (recorded.ok && event.kind === 'begun') await this.#known.add(path).catch(() => undefined);
+    return recorded;
+  }
+
+  /** The runs of all logs that were begun here and are still there. */
+  async all(): Promise<readonly Run[]> {
+    const logs = await Promise.all((await this.#known.paths()).map((path) => readRunLog(NODE_DISK, path)));
+    return logs.flatMap((log) => (log.ok ? log.value.book.runs : []));
   }
 
   /** Writes the packing slip of a delivery of the run that is worked on. */

@@ -106,5 +106,6 @@ export const ASK_SCHEMAS: AskSchemas = {
     read: z.strictObject({ file }),
     record: z.strictObject({ file, event: eventSchema }),
     packingSlip: z.strictObject({ file, job: crossedJob, delivery: z.int().min(1) }),
+    all: nothing,
   },
 };

@@ -5,6 +5,7 @@ import type { Brief } from '../job/brief.ts';
 import type { Library } from '../library/library.ts';
 import type { FoundTrim } from '../pdf/art/findTrim.ts';
 import type { RunLog } from '../run/logText.ts';
+import type { Run } from '../run/run.ts';
 import type { Beginning, Shown } from './app.ts';
 import type { Art, ArtState, CheckArtAsk, TrimAsk } from './art.ts';
 import type { Choice, FileKind, ListAsk, Listing } from './choosing.ts';
@@ -112,6 +113,8 @@ export interface Calls {
     record(ask: RecordAsk): Result<RunLog>;
     /** Writes the packing slip of a delivery beside the job's file. */
     packingSlip(ask: SlipAsk): Result<FileEntry>;
+    /** Every run that was begun on this machine and whose log is still there, of all jobs. */
+    all(): readonly Run[];
   };
 }
 
@@ -139,5 +142,5 @@ export const CALLS: { readonly [G in Group]: Readonly<Record<CallOf<G>, true>> }
   send: { plan: true, start: true, prove: true, state: true, cancel: true },
   library: { read: true, change: true, import: true, export: true },
   ticket: { write: true },
-  run: { read: true, record: true, packingSlip: true },
+  run: { read: true, record: true, packingSlip: true, all: true },
 };

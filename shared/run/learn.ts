@@ -1,5 +1,5 @@
 // What finished runs teach: how many overs are really needed, how long the hands take, and how much ink goes.
-import type { InkReading, OversFrom, Printer } from '../library/library.ts';
+import type { Feed, InkReading, Library, OversFrom, Printer } from '../library/library.ts';
 import { impressionsOf, measuredOf } from './impressions.ts';
 import { nextStep } from './nextStep.ts';
 import type { PlannedRun } from './planned.ts';
@@ -30,7 +30,7 @@ export interface LearnedTime {
   readonly printer: string;
   readonly feed: string;
   readonly runs: number;
-  /** How much longer than planned the hands take: 1 as planned. None as long as there are too few runs. */
+  /** How much longer the hands take than the library says: 1 for just as long. None as long as there are too few runs. */
   readonly factor: number | undefined;
 }
 
@@ -42,13 +42,13 @@ export interface Learned {
   readonly ink: readonly { readonly printer: string; readonly reading: InkReading }[];
 }
 
-/** What these runs teach against the rules as they stand, which are in order of their lengths. Unfinished runs teach nothing. */
-export function learnFrom(runs: readonly Run[], rules: readonly OversFrom[]): Learned {
+/** What these runs teach against the library as it is. Unfinished runs teach nothing. */
+export function learnFrom(runs: readonly Run[], { rates, printers }: Library): Learned {
   const finished = runs.filter((run) => nextStep(run) === 'done');
   return {
     runs: finished.length,
-    overs: rules.map((rule, i) => learnOvers(rule, rules[i + 1]?.from, finished)),
-    times: learnTimes(finished),
+    overs: rates.overs.map((rule, i) => learnOvers(rule, rates.overs[i + 1]?.from, finished)),
+    times: learnTimes(finished, printers),
     ink: finished.flatMap(inkReadingOf),
   };
 }
@@ -84,33 +84,36 @@ interface Timed {
   readonly minutes: number;
 }
 
-function learnTimes(runs: readonly Run[]): readonly LearnedTime[] {
+function learnTimes(runs: readonly Run[], printers: readonly Printer[]): readonly LearnedTime[] {
   const timed = runs.flatMap((run): readonly Timed[] => {
     const { planned } = run.plan;
     const { minutes } = measuredOf(run);
-    return planned === undefined || minutes === undefined || planned.minutes.hands === 0
-      ? []
-      : [{ run, planned, minutes }];
+    return planned === undefined || minutes === undefined ? [] : [{ run, planned, minutes }];
   });
-  const keys = [...new Set(timed.map(({ planned }) => JSON.stringify([planned.printer, planned.feed])))];
-  return keys.map((key) => {
-    const like = timed.filter(({ planned }) => JSON.stringify([planned.printer, planned.feed]) === key);
-    const [printer, feed] = JSON.parse(key) as [string, string];
-    const factor = like.length < RUNS_FOR_TIMES ? undefined : handsFactor(like);
-    return { printer, feed, runs: like.length, factor };
-  });
+  return printers.flatMap(({ name: printer, feeds }) =>
+    feeds.flatMap((feed) => {
+      const like = timed.filter(({ planned }) => planned.printer === printer && planned.feed === feed.name);
+      const reckoned = like.reduce((sum, { run, planned }) => sum + handMinutes(feed, run, planned), 0);
+      // Where a tray does it all there are no hands to time.
+      if (like.length === 0 || reckoned === 0) return [];
+      const taken = like.reduce((sum, one) => sum + handsTook(one), 0);
+      const factor = like.length < RUNS_FOR_TIMES ? undefined : taken / reckoned;
+      return [{ printer, feed: feed.name, runs: like.length, factor }];
+    }),
+  );
 }
 
-/** What the hands took in all these runs, against what they were planned to take for as many passes. */
-function handsFactor(runs: readonly Timed[]): number {
-  let [taken, reckoned] = [0, 0];
-  for (const { run, planned, minutes } of runs) {
-    const { makeReady, atPrinter, hands } = planned.minutes;
-    const passes = impressionsOf(run) / (planned.sheets * planned.passes);
-    taken += Math.max(0, minutes - makeReady - (atPrinter - hands) * passes);
-    reckoned += hands * passes;
-  }
-  return taken / reckoned;
+/** What the hands are reckoned to take in a run by the library as it is now. */
+function handMinutes({ hand }: Feed, run: Run, { passes }: PlannedRun): number {
+  const eachSheet = passes * (hand.load + hand.align) + (passes - 1) * hand.turn;
+  return ((impressionsOf(run) / passes) * eachSheet) / 60;
+}
+
+/** What they took: all but the setting up, and the standing by that grows with the passes. */
+function handsTook({ run, planned, minutes }: Timed): number {
+  const { makeReady, atPrinter, hands } = planned.minutes;
+  const standingBy = ((atPrinter - hands) * impressionsOf(run)) / (planned.sheets * planned.passes);
+  return Math.max(0, minutes - makeReady - standingBy);
 }
 
 /** What the printer's counter said of a run, with what was really printed in it. */
@@ -127,15 +130,4 @@ function inkReadingOf(run: Run): readonly { readonly printer: string; readonly r
     ml: ink,
   };
   return [{ printer: planned.printer, reading }];
-}
-
-/** The printer with the times of its hands by one feed changed by a factor, to a tenth of a second. */
-export function withHandsBy(printer: Printer, { feed: name, factor = 1 }: LearnedTime): Printer {
-  const by = (seconds: number) => Math.round(seconds * factor * 10) / 10;
-  const [first, ...rest] = printer.feeds.map((feed) =>
-    feed.name === name
-      ? { ...feed, hand: { load: by(feed.hand.load), align: by(feed.hand.align), turn: by(feed.hand.turn) } }
-      : feed,
-  );
-  return first === undefined ? printer : { ...printer, feeds: [first, ...rest] };
 }

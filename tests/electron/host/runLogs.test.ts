@@ -175,6 +175,28 @@ describe('the host', () => {
     await rig.end();
   });
 
+  it('gathers the runs of all jobs that were begun here, also at a later start, without those whose logs are gone', async () => {
+    const rig = await openRig(folder);
+    expect(await rig.host.handlers.run.all()).toEqual([]);
+    for (const name of ['one', 'two', 'three']) {
+      const file = await chosen(rig, rig.at(`${name}.turnlay`));
+      const title = `Job ${name}`;
+      granted(
+        await rig.host.handlers.run.record({ file, event: { kind: 'begun', plan: { ...supperRun, title } } }),
+      );
+      granted(await rig.host.handlers.run.record({ file, event: load(3) }));
+    }
+    rmSync(rig.at('two.run.jsonl'));
+    await rig.end();
+    const later = await openRig(folder);
+    const runs = await later.host.handlers.run.all();
+    expect(runs.map(({ plan, sheets }) => [plan.title, sheets.blank])).toEqual([
+      ['Job three', 3],
+      ['Job one', 3],
+    ]);
+    await later.end();
+  });
+
   it('tells the window what somebody else has counted, and nothing of its own', async () => {
     const path = await logOf(begun);
     const rig = await openRig(folder);

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { oversFor } from '../../../shared/layout/count.ts';
+import type { Feed, Library } from '../../../shared/library/library.ts';
 import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
 import type { RunEvent } from '../../../shared/run/events.ts';
-import { learnFrom, withHandsBy } from '../../../shared/run/learn.ts';
+import { learnFrom } from '../../../shared/run/learn.ts';
 import type { Run } from '../../../shared/run/run.ts';
+import { takeLearned } from '../../../shared/run/takeLearned.ts';
 import { plannedSupper, roundPlan } from '../../kit/plannedRuns.ts';
 import { delivered, go, good, load, runOf, spoiled, supperRun, trimmed, turned } from '../../kit/runs.ts';
 
@@ -12,6 +14,21 @@ const RULES = [
   { from: 0, percent: 5, least: 3 },
   { from: 100, percent: 4, least: 6 },
 ];
+
+/** The library that a studio begins with, by these rules, and with hands of 6 + 8 s for loading and 4 s for turning. */
+const library = libraryWith({ load: 6, align: 8, turn: 4 });
+
+function libraryWith(hand: Feed['hand']): Library {
+  const begun = startingLibrary();
+  const [byHand, ...others] = begun.printers;
+  if (byHand === undefined) throw new Error('The library begins with printers');
+  const [feed, ...feeds] = byHand.feeds;
+  return {
+    ...begun,
+    rates: { ...begun.rates, overs: RULES },
+    printers: [{ ...byHand, feeds: [{ ...feed, hand }, ...feeds] }, ...others],
+  };
+}
 
 /** A finished run of so many good sheets, one up, with so many spoiled in pass 1. */
 function finished(needed: number, spoiledOnes: number, plan: Partial<typeof plannedSupper> = {}): Run {
@@ -29,17 +46,17 @@ const runs = (count: number, needed: number, spoiledOnes: number) =>
 
 describe('the overs', () => {
   it('are learned from five finished runs of a length, not from four', () => {
-    const four = learnFrom(runs(4, 50, 5), RULES);
+    const four = learnFrom(runs(4, 50, 5), library);
     expect(four.overs).toEqual([
       { before: RULES[0], runs: 4, percent: undefined },
       { before: RULES[1], runs: 0, percent: undefined },
     ]);
     // 5 of 50 spoiled: 8.5 % are 4.25 sheets, rounded up 5. 8 % are 4.
-    expect(learnFrom(runs(5, 50, 5), RULES).overs[0]).toEqual({ before: RULES[0], runs: 5, percent: 8.5 });
+    expect(learnFrom(runs(5, 50, 5), library).overs[0]).toEqual({ before: RULES[0], runs: 5, percent: 8.5 });
   });
 
   it('take each run to the rule for its length', () => {
-    const { overs } = learnFrom([...runs(5, 99, 1), ...runs(5, 100, 10)], RULES);
+    const { overs } = learnFrom([...runs(5, 99, 1), ...runs(5, 100, 10)], library);
     expect(overs.map(({ runs: n, percent }) => [n, percent])).toEqual([
       [5, 0],
       [5, 9.5],
@@ -48,16 +65,16 @@ describe('the overs', () => {
 
   it('may be too few for one run in ten, not for two', () => {
     const ten = (bad: number) => [...runs(10 - bad, 60, 2), ...runs(bad, 60, 20)];
-    expect(learnFrom(ten(1), RULES).overs[0]?.percent).toBe(0);
-    expect(learnFrom(ten(2), RULES).overs[0]?.percent).toBe(32);
+    expect(learnFrom(ten(1), library).overs[0]?.percent).toBe(0);
+    expect(learnFrom(ten(2), library).overs[0]?.percent).toBe(32);
   });
 
   it('leave out unfinished runs, and sheets that were planned for setting up', () => {
     const begun = runOf(supperRun, load(30), go, spoiled(1, 9, 'jam'));
-    expect(learnFrom([begun], RULES).runs).toBe(0);
+    expect(learnFrom([begun], library).runs).toBe(0);
     const planned = { ...roundPlan, makeReadySheets: 2 };
     const five = Array.from({ length: 5 }, () => finished(50, 7, { planned }));
-    expect(learnFrom(five, RULES).overs[0]?.percent).toBe(8.5);
+    expect(learnFrom(five, library).overs[0]?.percent).toBe(8.5);
   });
 
   it('are the least that would have been enough: half a percent less is not', () => {
@@ -66,7 +83,7 @@ describe('the overs', () => {
       fc.property(fc.array(run, { minLength: 5, maxLength: 14 }), (all) => {
         const [{ percent = Number.NaN } = {}] = learnFrom(
           all.map(({ needed, lost }) => finished(needed, lost)),
-          RULES,
+          library,
         ).overs;
         const covers = (p: number) =>
           all.filter(({ needed, lost }) => lost <= oversFor(needed, { percent: p, least: 3 })).length;
@@ -88,41 +105,33 @@ describe('the time of the hands', () => {
       ...[trimmed('Supper', 108), delivered('Supper', 108), minutes(taken)],
     );
 
-  it('is learned from three runs: what they took beyond setting up and waiting, against what was planned', () => {
-    // 6 minutes of setting up and 10 of standing by: 20 are left for the hands as planned, 30 in a run of 46.
-    expect(learnFrom([timed(46), timed(46)], []).times).toEqual([
+  it('is learned from three runs: what they took beyond setting up and waiting, against what the library says', () => {
+    // 60 passes: 30 sheets of 2 x (6 + 8) + 4 s are 16 minutes. 6 minutes of setting up and 10 of standing by go off.
+    expect(learnFrom([timed(46), timed(46)], library).times).toEqual([
       { printer: 'Hand-fed sheet printer', feed: 'Hand feed', runs: 2, factor: undefined },
     ]);
-    expect(learnFrom([timed(36), timed(36), timed(36)], []).times[0]?.factor).toBeCloseTo(1, 9);
-    expect(learnFrom([timed(46), timed(46), timed(46)], []).times[0]?.factor).toBeCloseTo(1.5, 9);
-    expect(learnFrom([timed(36), timed(46), timed(56)], []).times[0]?.factor).toBeCloseTo(1.5, 9);
-    expect(learnFrom([timed(1), timed(1), timed(1)], []).times[0]?.factor).toBe(0);
+    const factorOf = (...taken: readonly number[]) =>
+      learnFrom(
+        taken.map((t) => timed(t)),
+        library,
+      ).times[0]?.factor;
+    expect(factorOf(32, 32, 32)).toBeCloseTo(1, 9);
+    expect(factorOf(40, 40, 40)).toBeCloseTo(1.5, 9);
+    expect(factorOf(32, 40, 48)).toBeCloseTo(1.5, 9);
+    expect(factorOf(1, 1, 1)).toBe(0);
   });
 
-  it('is kept apart by printer and feed, and not learned where a tray does it all', () => {
-    const tray = { ...plannedSupper, planned: { ...roundPlan, feed: 'Tray' } };
-    const noHands = { ...roundPlan, minutes: { ...roundPlan.minutes, hands: 0 } };
-    const { times } = learnFrom(
-      [timed(40), timed(40, tray), timed(40, { ...plannedSupper, planned: noHands })],
-      [],
-    );
-    expect(times.map((t) => [t.feed, t.runs])).toEqual([
-      ['Hand feed', 1],
-      ['Tray', 1],
-    ]);
-  });
-
-  it('changes the hands of that feed and of no other', () => {
-    const [printer] = startingLibrary().printers;
-    if (printer === undefined) throw new Error('The library begins with printers');
-    const time = { printer: printer.name, feed: 'Hand feed', runs: 3 };
-    expect(withHandsBy(printer, { ...time, factor: 1.5 }).feeds[0].hand).toEqual({
-      load: 9,
-      align: 12,
-      turn: 4.5,
+  it('is kept apart by printer and feed, and not learned where a tray does it all or the printer is gone', () => {
+    const at = (feed: string, printer = roundPlan.printer) => ({
+      ...plannedSupper,
+      planned: { ...roundPlan, feed, printer },
     });
-    expect(withHandsBy(printer, { ...time, feed: 'Tray', factor: 1.5 })).toEqual(printer);
-    expect(withHandsBy(printer, { ...time, factor: undefined })).toEqual(printer);
+    const all = [timed(40), timed(40, at('Tray', 'Tray-fed sheet printer')), timed(40, at('Gone'))];
+    expect(learnFrom(all, library).times.map((t) => [t.printer, t.feed, t.runs])).toEqual([
+      ['Hand-fed sheet printer', 'Hand feed', 1],
+      ['Tray-fed sheet printer', 'Tray', 1],
+    ]);
+    expect(learnFrom(all, libraryWith({ load: 0, align: 0, turn: 0 })).times).toHaveLength(1);
   });
 });
 
@@ -135,7 +144,7 @@ describe('the ink', () => {
       ...[trimmed('Supper', 108), delivered('Supper', 108), ink],
     );
     // 61 passes of 0.1 m2 each.
-    expect(learnFrom([run, finished(50, 0)], []).ink).toEqual([
+    expect(learnFrom([run, finished(50, 0)], library).ink).toEqual([
       {
         printer: 'Hand-fed sheet printer',
         reading: {
@@ -147,5 +156,54 @@ describe('the ink', () => {
         },
       },
     ]);
+  });
+});
+
+describe('what was learned', () => {
+  const hands = (taken: number) =>
+    runOf(
+      plannedSupper,
+      ...[load(30), go, good(1, 29), turned, good(2, 26), spoiled(2, 3, 'jam')],
+      ...[trimmed('Supper', 108), delivered('Supper', 108)],
+      { kind: 'measured', minutes: taken, ink: 60 + taken },
+    );
+
+  it('goes into the library, each change said, and only once', () => {
+    const all = [...runs(5, 120, 12), hands(40), hands(40), hands(41)];
+    const first = takeLearned(library, learnFrom(all, library));
+    expect(first.changes[0]).toBe(
+      'Overs of runs of 100 good sheets and more: 9.5 in a hundred instead of 4, at least 6 as before. 5 runs show it.',
+    );
+    expect(first.changes[1]).toBe(
+      'Hands at Hand feed of Hand-fed sheet printer: loading 9.1 s instead of 6, laying straight 12.2 s instead of 8, turning 6.1 s instead of 4. 3 timed runs show it.',
+    );
+    expect(first.changes[2]).toMatch(/^Ink of Hand-fed sheet printer: 3 readings more\. ./);
+    expect(first.changes).toHaveLength(3);
+    expect(first.waiting).toEqual([
+      'Overs of runs of 0 good sheets and more: 3 of the 5 runs that are needed.',
+    ]);
+    const { rates, printers } = first.library;
+    expect(rates.overs).toEqual([RULES[0], { from: 100, percent: 9.5, least: 6 }]);
+    expect(printers[0]?.feeds[0].hand).toEqual({ load: 9.1, align: 12.2, turn: 6.1 });
+    expect(printers[0]?.ink.readings).toHaveLength(3);
+    expect(printers.slice(1)).toEqual(library.printers.slice(1));
+
+    const again = takeLearned(first.library, learnFrom(all, first.library));
+    expect(again.changes).toEqual([]);
+    expect(again.library).toEqual(first.library);
+  });
+
+  it('waits for more runs where there are too few, and leaves the library as it is', () => {
+    const { changes, waiting, library: after } = takeLearned(library, learnFrom(runs(2, 50, 9), library));
+    expect([changes, after]).toEqual([[], library]);
+    expect(waiting).toEqual(['Overs of runs of 0 good sheets and more: 2 of the 5 runs that are needed.']);
+  });
+
+  it('of a printer that is there as long as it is called so', () => {
+    const run = hands(40);
+    const { waiting } = takeLearned(library, learnFrom([run], library));
+    expect(waiting).toContain(
+      'Hands at Hand feed of Hand-fed sheet printer: 1 of the 3 timed runs that are needed.',
+    );
   });
 });

@@ -1,0 +1,27 @@
+// Where the logs of runs lie that were begun on this machine, so that what they teach can be gathered.
+import { join } from 'node:path';
+import { z } from 'zod';
+import { OwnFile } from './ownFile.ts';
+
+/** How many logs are remembered, the latest first. */
+const REMEMBERED = 500;
+
+const stored = z.object({ logs: z.array(z.string().min(1)).catch([]) });
+
+export class KnownLogs {
+  readonly #file: OwnFile<z.infer<typeof stored>>;
+
+  constructor(home: string) {
+    this.#file = new OwnFile(join(home, 'runs.json'), stored);
+  }
+
+  async paths(): Promise<readonly string[]> {
+    return (await this.#file.read()).logs;
+  }
+
+  async add(path: string): Promise<void> {
+    await this.#file.change(({ logs }) => ({
+      logs: [path, ...logs.filter((known) => known !== path)].slice(0, REMEMBERED),
+    }));
+  }
+}
