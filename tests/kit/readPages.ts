@@ -33,7 +33,7 @@ export interface ReadPage {
 const CAPITAL = 0.73;
 
 export async function readPages(bytes: Uint8Array): Promise<readonly ReadPage[]> {
-  const task = getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 });
+  const task = getDocument({ data: Uint8Array.from(bytes), useSystemFonts: false, verbosity: 0 });
   const document = await task.promise;
   const pages: ReadPage[] = [];
   for (let number = 1; number <= document.numPages; number += 1) {
