@@ -1,8 +1,8 @@
 // How many cuts free every piece of a part, if the machine sets no limits.
 import { boundsOf, clearLines, type Field, keyOf, type LineWay, type Part, partAt } from './field.ts';
+import { CLOCKWISE } from './lie.ts';
 
 const WAYS: readonly LineWay[] = ['up', 'across'];
-const EDGES = ['left', 'right', 'tail', 'lead'] as const;
 
 /**
  * The fewest cuts for any part of a sheet that can be cut; none for waste, infinite for what no guillotine can cut.
@@ -19,7 +19,7 @@ export function fewestCuts(field: Field, effort: number): (part: Part) => number
   function withTrims(part: Part): number {
     if (part.pieces.length === 0) return 0;
     const bounds = boundsOf(field, part.pieces);
-    const trims = EDGES.filter((edge) => bounds[edge] !== part[edge]).length;
+    const trims = CLOCKWISE.filter((edge) => bounds[edge] !== part[edge]).length;
     return trims + between({ ...bounds, pieces: part.pieces });
   }
 

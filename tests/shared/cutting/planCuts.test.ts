@@ -243,6 +243,12 @@ describe('strips of several widths', () => {
       [2, 'at', 1],
       [4, 'at', 2],
     ]);
+    expect(columns([2.5, 1, 3], [5, 3], [4, 2])).toEqual([
+      [5, 'at', 3],
+      [2.5, 'at', 3],
+      [2.5, 'at', 1],
+      [4, 'at', 2],
+    ]);
   });
 });
 
