@@ -11,7 +11,10 @@ const house = join(import.meta.dirname, '..');
 const MODULES = {
   loopback: join(house, 'electron/loopback/main.ts'),
   startArtWorker: join(house, 'electron/art/artWorker.ts'),
+  startCoverageWorker: join(house, 'electron/coverage/coverageWorker.ts'),
+  startGangWorker: join(house, 'electron/gang/gangWorker.ts'),
   startSendWorker: join(house, 'electron/host/sendWorker.ts'),
+  startTicketWorker: join(house, 'electron/ticket/ticketWorker.ts'),
 };
 
 /** Where the main program looks for what lies beside it: outside the archive when packed, for threads start there. */

@@ -1,7 +1,7 @@
 // The papers of the window's job, written into the folder that the person chose.
 import type { Papers, PapersAsk } from '../../shared/contract/papers.ts';
 import { ok, type Result } from '../../shared/fault/result.ts';
-import { writeTicket } from '../ticket/writeTicket.ts';
+import { writeInThread } from '../ticket/writeInThread.ts';
 import type { Entries } from './entries.ts';
 import { jobFromWindow } from './windowJob.ts';
 
@@ -12,7 +12,7 @@ export async function writePapers(entries: Entries, ask: PapersAsk, now: Date): 
   if (!to.ok) return to;
   const file = ask.file === undefined ? ok(undefined) : entries.files.resolve(ask.file);
   if (!file.ok) return file;
-  const written = await writeTicket({ job: job.value, file: file.value, to: to.value, now });
+  const written = await writeInThread({ job: job.value, file: file.value, to: to.value, now });
   if (!written.ok) return written;
   const { files, notices } = written.value;
   return ok({ folder: entries.folder(to.value), names: files.map(({ name }) => name), notices });
