@@ -3,7 +3,7 @@ import type { FileEntry, FileHandle } from '../../shared/contract/handles.ts';
 import type { Fault, Result } from '../../shared/fault/result.ts';
 import { nameOfEvent, type RunEvent } from '../../shared/run/events.ts';
 import type { RunLog } from '../../shared/run/logText.ts';
-import { planRun } from '../../shared/run/plan.ts';
+import type { RunPlan } from '../../shared/run/plan.ts';
 import { lastCount, type Run } from '../../shared/run/run.ts';
 import { host } from '../hostClient/host.ts';
 import { app } from '../state/store.ts';
@@ -31,13 +31,12 @@ export async function record(event: RunEvent): Promise<Fault | undefined> {
   return undefined;
 }
 
-/** Begins a run of the job as it is now, saving it first where it never was; asks first where another one is not done. */
-export async function beginRun(undelivered: boolean): Promise<void> {
-  const { history, report, showRunPart } = app.getState();
-  if (history === undefined) return;
+/** Begins a run, saving the job first where it never was; asks first where another one is not delivered. */
+export async function beginRun(plan: RunPlan, undelivered: boolean): Promise<void> {
+  const { report, showRunPart } = app.getState();
   if (app.getState().file === undefined && !(await saveJob())) return;
   if (undelivered && !(await mayBeginAnother())) return;
-  const fault = await record({ kind: 'begun', plan: planRun(history.present) });
+  const fault = await record({ kind: 'begun', plan });
   if (fault === undefined) showRunPart('count');
   else report(fault);
 }
@@ -50,6 +49,11 @@ export async function writePackingSlip(delivery: number): Promise<FileEntry | un
   if (written.ok) return written.value;
   report(written.fault);
   return undefined;
+}
+
+/** The runs of all jobs that this machine knows of. */
+export function allRuns(): Promise<readonly Run[]> {
+  return host.run.all();
 }
 
 /** Takes back what was counted last. */

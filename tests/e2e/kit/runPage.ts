@@ -4,10 +4,12 @@ import { SUPPER_BRIEF } from '../../../electron/demo/briefs.ts';
 import { openBench } from './benchPage.ts';
 import type { Studio } from './studio.ts';
 
-/** 108 invitations four up: 27 sheets are needed, and with 3 overs 30 are loaded. */
+/** 100 invitations four up: 25 sheets are needed, and with 5 overs 30 are loaded, on the printer that is fed by hand. */
 const FOR_30_SHEETS = {
   ...SUPPER_BRIEF,
-  pieces: SUPPER_BRIEF.pieces.map((piece) => ({ ...piece, quantity: 108 })),
+  plan: { printer: 'Hand-fed sheet printer', feed: 'Hand feed', paper: 'Uncoated card' },
+  overs: { percent: 5, least: 5 },
+  pieces: SUPPER_BRIEF.pieces.map((piece) => ({ ...piece, quantity: 100 })),
 };
 
 export class RunPage {
