@@ -1,5 +1,7 @@
 // Why a job cannot be printed on a paper or a printer, in words.
 import type { Fault } from '../fault/result.ts';
+import { usableArea } from '../geometry/sheet.ts';
+import { hasOneForm, turnOf } from '../geometry/work.ts';
 import type { Brief } from '../job/brief.ts';
 import { sheetOf } from '../job/job.ts';
 import type { Caliper } from '../library/caliper.ts';
@@ -53,10 +55,14 @@ export function noSheetGoesIn(form: PaperForm, feed: Feed, unit: Unit): Fault {
 
 export function bleedDoesNotFit(brief: Brief): Fault {
   const { size, unprintable } = sheetOf(brief);
-  const { lead, tail, left, right } = unprintable;
-  const printable = { w: size.w - left - right, h: size.h - lead - tail };
+  const turn = turnOf(brief.work);
+  const { w, h } = usableArea(size, unprintable, turn) ?? { w: 0, h: 0 };
+  const half = turn === 'side-to-side' ? { w: w / 2, h } : { w, h: h / 2 };
+  const [part, printable] = hasOneForm(brief.work)
+    ? (['one half of it', half] as const)
+    : (['it', { w, h }] as const);
   return impossible(
-    `The pieces fit the ${showSize(size, brief.units)} sheet, but their bleed does not fit inside what can be printed of it (${showSize(printable, brief.units)}).`,
+    `The pieces fit the ${showSize(size, brief.units)} sheet, but their bleed does not fit inside what can be printed on ${part} (${showSize(printable, brief.units)}).`,
     'Take a larger sheet, a printer with narrower margins, or art with less bleed.',
   );
 }
