@@ -2,6 +2,7 @@
 import type { FileEntry, KeptHandle } from '../../shared/contract/handles.ts';
 import type { OpenJob } from '../../shared/contract/openJob.ts';
 import type { Result } from '../../shared/fault/result.ts';
+import type { Brief } from '../../shared/job/brief.ts';
 import { host } from '../hostClient/host.ts';
 import { app } from '../state/store.ts';
 import { ask } from './ask.ts';
@@ -20,6 +21,11 @@ export async function openBrief(): Promise<void> {
   if (!(await mayPutAway())) return;
   const [chosen] = await chooseFiles('brief', false);
   if (chosen !== undefined) await show(await host.job.layFile({ file: chosen.file }));
+}
+
+/** Lays a brief out as a job of its own, once the one that is open can be put away. */
+export async function layAnew(brief: Brief): Promise<void> {
+  if (await mayPutAway()) await show(await host.job.lay({ brief }), 'bench');
 }
 
 /** Takes up a job that was left behind. */

@@ -1,13 +1,66 @@
-// How much of each face its inks cover, and how that is known.
+// How much of each face its inks cover: asked of the host, which measures the art; until it has, a guess stands in.
+import { useEffect, useState } from 'react';
+import { inkCoverage } from '../../shared/ink/coverage.ts';
+import type { Job } from '../../shared/job/job.ts';
+import { host } from '../hostClient/host.ts';
+import { useJob } from '../state/store.ts';
 import type { CoverageOfFaces } from './coverageOfFaces.ts';
 
 export interface KnownCoverage {
   readonly faces: CoverageOfFaces;
+  /** How it is known, in words. */
   readonly said: string;
 }
 
-const GUESS: KnownCoverage = { faces: [], said: 'The art is taken to be covered once with ink.' };
+const GUESS = 'until then each face is taken to be covered once.';
+const MEASURING: KnownCoverage = { faces: [], said: `The ink of the art is being measured; ${GUESS}` };
 
 export function useCoverage(): KnownCoverage {
-  return GUESS;
+  const job = useJob();
+  const [known, setKnown] = useState(MEASURING);
+  const art = artOf(job);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only other art makes other ink.
+  useEffect(() => {
+    let wanted = true;
+    setKnown(MEASURING);
+    void measure(job).then((measured) => {
+      if (wanted) setKnown(measured);
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [art]);
+  return known;
+}
+
+async function measure(job: Job): Promise<KnownCoverage> {
+  const measured = await host.ink.coverage({ job });
+  if (!measured.ok) {
+    return {
+      faces: [],
+      said: `${measured.fault.message} ${measured.fault.remedy} The plan reckons with a guess; ${GUESS}`,
+    };
+  }
+  const faces = measured.value.map(({ piece, face, coverage }) => ({
+    piece,
+    face,
+    total: inkCoverage(coverage),
+  }));
+  const said = faces.map(({ piece, face, total }) => `${piece}, ${face} ${Math.round(total * 100)} %`);
+  return { faces, said: `Ink measured from the art, all inks together: ${said.join('; ')}.` };
+}
+
+/** What the ink depends on: which art each face is printed from, and how much of it is placed. */
+function artOf({ brief, art }: Job): string {
+  return JSON.stringify([
+    art.map(({ piece, face, sha256, trim }) => [piece, face, sha256, trim]),
+    brief.pieces.map(({ name, bleed, front, back }) => [
+      name,
+      bleed.typed,
+      front.page,
+      front.rotate,
+      back?.page,
+      back?.rotate,
+    ]),
+  ]);
 }

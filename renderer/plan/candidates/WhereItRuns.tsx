@@ -7,6 +7,7 @@ import { takenPlanOf } from '../../../shared/plan/takeCandidate.ts';
 import { Button } from '../../controls/Button.tsx';
 import { SideBySide } from '../../controls/Choice.tsx';
 import { app, useJob } from '../../state/store.ts';
+import { GangPanel } from '../gang/GangPanel.tsx';
 import { CandidateTable } from './CandidateTable.tsx';
 import { ChosenCandidate } from './ChosenCandidate.tsx';
 import { CostHatches, CostLegend } from './CostBar.tsx';
@@ -41,7 +42,12 @@ export function WhereItRuns({ candidates, library, inkSaid }: Props) {
     <>
       <CostHatches />
       <section className="read-panel plan-panel candidates-panel" aria-label="Where it runs">
-        <h3>Where it runs</h3>
+        <div className="candidates-head">
+          <h3>Where it runs</h3>
+          <Button kind="quiet" onPress={() => app.getState().openBox({ is: 'library' })}>
+            Printers and papers…
+          </Button>
+        </div>
         <div className="candidates-head">
           <SideBySide
             label="First comes what is"
@@ -73,6 +79,9 @@ export function WhereItRuns({ candidates, library, inkSaid }: Props) {
           taken={chosen === taken}
           take={() => app.getState().perform({ do: 'take-plan', taken: takenPlanOf(chosen) })}
         />
+      )}
+      {chosen !== undefined && brief.pieces.length > 1 && (
+        <GangPanel candidate={chosen} currency={library.currency} />
       )}
     </>
   );
