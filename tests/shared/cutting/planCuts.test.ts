@@ -279,6 +279,23 @@ describe('strips that are cut side by side', () => {
     expect(lastStep(12)).toMatchObject({ strokes: 1 });
     expect(lastStep(11.999)).toMatchObject({ strokes: 2 });
   });
+
+  it('are laid together so that each stroke takes as many as it can', () => {
+    // On 10 units; as they come, 2 + 5, 5 and 8, they would take three strokes.
+    let x = 0;
+    const boxes = [2, 8, 5, 5].flatMap((w) => {
+      const at = { x, w };
+      x += w;
+      return [
+        { ...at, y: 2, h: 3 },
+        { ...at, y: 0, h: 2 },
+      ];
+    });
+    const cutter = { ...LARGE_CUTTER, widest: 720 };
+    const last = planned(sheetToCut({ w: 20, h: 5 }, boxes, 72, { cutter })).steps.at(-1)!;
+    expect(last.parts.map((part) => part.area.w / 72)).toEqual([2, 5, 5, 8]);
+    expect(last.strokes).toBe(2);
+  });
 });
 
 describe('the lifts', () => {
