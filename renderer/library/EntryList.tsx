@@ -1,8 +1,8 @@
 // The list of what is in the library: its printers, its papers, and the rates.
-import { Collection, Header, ListBox, ListBoxItem, ListBoxSection } from 'react-aria-components';
 import { Button } from '../controls/Button.tsx';
 import { addPaper, addPrinter, type Chosen, copyEntry, entryOf, removeEntry } from './draft/entries.ts';
-import { countWrongs } from './draft/takeDraft.ts';
+import { countWrongs, type Wrongs } from './draft/takeDraft.ts';
+import { EntryNames, type NamedEntry } from './EntryNames.tsx';
 import type { Editing } from './editing.ts';
 import type { Editor } from './editor.ts';
 import { newKey } from './withOneMore.ts';
@@ -14,94 +14,73 @@ interface EntryListProps {
 
 export function EntryList({ editor, editing }: EntryListProps) {
   const { typed, chosen, wrongs } = editing;
+  const { printers, papers } = typed;
   const chosenEntry = entryOf(typed, chosen);
-  const change = (changed: ReturnType<typeof copyEntry>) => editor.take(changed.draft, changed.chosen);
   const now = () => editor.state.getState().editing;
-  const sections = [
-    {
-      is: 'printer',
-      name: 'Printers',
-      entries: typed.printers.map(({ key, name }, i) => ({
-        id: idOf({ is: 'printer', key }),
-        name: name.trim() === '' ? 'Printer without a name' : name,
-        wrong: countWrongs(wrongs, `printers[${i}]`),
-      })),
-    },
-    {
-      is: 'paper',
-      name: 'Papers',
-      entries: typed.papers.map(({ key, name }, i) => ({
-        id: idOf({ is: 'paper', key }),
-        name: name.trim() === '' ? 'Paper without a name' : name,
-        wrong: countWrongs(wrongs, `papers[${i}]`),
-      })),
-    },
-    {
-      is: 'rates',
-      name: 'The studio',
-      entries: [
-        {
-          id: idOf({ is: 'rates' }),
-          name: 'Rates and units',
-          wrong: countWrongs(wrongs, 'rates') + countWrongs(wrongs, 'currency'),
-        },
-      ],
-    },
-  ];
+  const change = (changed: { readonly draft: typeof typed; readonly chosen: Chosen }) =>
+    editor.take(changed.draft, changed.chosen);
+  const names = (is: 'printer' | 'paper') => ({
+    chosen: chosen.is === is ? chosen.key : undefined,
+    onChoose: (key: string) => editor.lookAt({ is, key }),
+  });
   return (
-    <div className="library-list">
-      <ListBox
-        className="entries"
-        aria-label="What is in the library"
-        selectionMode="single"
-        disallowEmptySelection
-        selectedKeys={[idOf(chosen)]}
-        onSelectionChange={(keys) => {
-          const [id] = keys === 'all' ? [] : keys;
-          if (id !== undefined) editor.lookAt(chosenOf(String(id)));
-        }}
-        items={sections}
-      >
-        {(section) => (
-          <ListBoxSection id={section.is}>
-            <Header className="entries-head">{section.name}</Header>
-            <Collection items={section.entries}>
-              {({ id, name, wrong }) => (
-                <ListBoxItem id={id} textValue={name} className="entry-name">
-                  <span>{name}</span>
-                  {wrong > 0 && <span className="entry-wrong">{wrong} to be set right</span>}
-                </ListBoxItem>
-              )}
-            </Collection>
-          </ListBoxSection>
-        )}
-      </ListBox>
+    <nav className="library-list" aria-label="What is in the library">
+      <div className="library-names">
+        <EntryNames
+          title="Printers"
+          entries={named(printers, 'printer', wrongs)}
+          {...names('printer')}
+          add="Add a printer"
+          onAdd={() => change(addPrinter(now().typed, newKey()))}
+        />
+        <EntryNames
+          title="Papers"
+          entries={named(papers, 'paper', wrongs)}
+          {...names('paper')}
+          add="Add a paper"
+          onAdd={() => change(addPaper(now().typed, newKey()))}
+        />
+        <EntryNames
+          title="Studio"
+          entries={[{ key: RATES, name: 'Rates and units', wrong: wrongRates(wrongs) }]}
+          chosen={chosen.is === 'rates' ? RATES : undefined}
+          onChoose={() => editor.lookAt({ is: 'rates' })}
+        />
+      </div>
       <div className="entry-buttons">
-        <Button onPress={() => change(addPrinter(now().typed, newKey()))}>Add a printer</Button>
-        <Button onPress={() => change(addPaper(now().typed, newKey()))}>Add a paper</Button>
         <Button
           off={chosenEntry === undefined}
-          label={chosenEntry === undefined ? 'Copy' : `Copy ${chosenEntry.name}`}
-          onPress={() => change(copyEntry(now().typed, chosen, newKey()))}
+          label={chosenEntry && `Copy ${chosenEntry.name}`}
+          onPress={() => change(copyEntry(now().typed, now().chosen, newKey()))}
         >
           Copy
         </Button>
         <Button
           off={chosenEntry === undefined}
-          label={chosenEntry === undefined ? 'Remove' : `Remove ${chosenEntry.name}`}
-          onPress={() => change(removeEntry(now().typed, chosen))}
+          label={chosenEntry && `Remove ${chosenEntry.name}`}
+          onPress={() => change(removeEntry(now().typed, now().chosen))}
         >
           Remove
         </Button>
       </div>
-    </div>
+    </nav>
   );
 }
 
-const idOf = (chosen: Chosen) => (chosen.is === 'rates' ? 'rates' : `${chosen.is} ${chosen.key}`);
+const RATES = 'rates';
 
-function chosenOf(id: string): Chosen {
-  const gap = id.indexOf(' ');
-  if (gap < 0) return { is: 'rates' };
-  return { is: id.startsWith('printer') ? 'printer' : 'paper', key: id.slice(gap + 1) };
+function named(
+  entries: readonly { readonly key: string; readonly name: string }[],
+  is: 'printer' | 'paper',
+  wrongs: Wrongs,
+): readonly NamedEntry[] {
+  return entries.map(({ key, name }, i) => ({
+    key,
+    name: name.trim() === '' ? `A ${is} without a name` : name,
+    wrong: countWrongs(wrongs, `${is}s[${i}]`),
+  }));
+}
+
+function wrongRates(wrongs: Wrongs): number {
+  return countWrongs(wrongs, 'rates') + countWrongs(wrongs, 'currency');
 }

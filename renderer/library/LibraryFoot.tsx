@@ -82,7 +82,8 @@ function Saved({
     const fields = wrong === 1 ? 'One field is' : `${wrong} fields are`;
     return (
       <Note tone="ask">
-        {fields} still to be set right; until then what they stand in is kept as it was. All else is saved.
+        {fields} still to be set right. Until then a printer or paper with such a field is kept as it was; all
+        else is saved.
       </Note>
     );
   }

@@ -40,6 +40,7 @@ export function openEditor(
   }));
   const now = () => state.getState().editing;
   const go = (editing: Editing) => {
+    if (editing === now()) return;
     const { library: before } = now().kept;
     state.setState({ editing });
     const { library: after } = editing.kept;

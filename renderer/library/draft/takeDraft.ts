@@ -4,6 +4,7 @@ import type { Library } from '../../../shared/library/library.ts';
 import { readLibraryFields } from '../../../shared/library/readLibrary.ts';
 import type { LibraryDraft } from './draft.ts';
 import { draftOf } from './draftOf.ts';
+import { measuresOnly } from './measuresOnly.ts';
 import { writtenOf } from './writtenOf.ts';
 
 /** What is wrong in each field, by the field's name in a written library. */
@@ -27,8 +28,23 @@ export interface Taking {
 export function takeDraft(draft: LibraryDraft, before: Kept): Taking {
   const whole = keepDraft(draft);
   if (whole.ok) return { kept: whole.kept, shown: whole.kept.draft, wrongs: {} };
-  const parts = keepDraft(mend(draft, before.draft, whole.wrongs));
-  return { kept: parts.ok ? parts.kept : before, shown: draft, wrongs: whole.wrongs };
+  const measures = keepDraft(measuresOnly(draft));
+  const wrongs = { ...(measures.ok ? {} : measures.wrongs), ...whole.wrongs };
+  return { kept: keepSound(draft, before), shown: draft, wrongs };
+}
+
+/** A reading tells what is wrong with the shape, else with the measures, else with entries that do not go together. */
+const ROUNDS = 4;
+
+/** Keeps what is in order of the draft, and the rest as it was before. */
+function keepSound(draft: LibraryDraft, before: Kept): Kept {
+  let mended = draft;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const read = keepDraft(mended);
+    if (read.ok) return read.kept;
+    mended = mend(mended, before.draft, read.wrongs);
+  }
+  return before;
 }
 
 type Keeping = { readonly ok: true; readonly kept: Kept } | { readonly ok: false; readonly wrongs: Wrongs };

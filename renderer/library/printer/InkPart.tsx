@@ -29,7 +29,7 @@ interface InkPartProps extends EntryProps<DraftInk> {
 
 const RULE = [
   { of: 'base', label: 'ml for every m² printed' },
-  { of: 'perCoverage', label: 'ml more where one ink covers whole' },
+  { of: 'perCoverage', label: 'ml more, one ink all over' },
   { of: 'spread', label: 'May be off by, in a hundred' },
 ] as const;
 
@@ -53,10 +53,13 @@ export function InkPart({ value, field, wrongs, type, take, currency, learning }
           value={value.pricePerMl}
           onChange={(pricePerMl) => type({ pricePerMl })}
         />
+      </div>
+      <h5>{fitted ? 'Rule of thumb, where there are too few readings' : 'Rule of thumb'}</h5>
+      <div className="fields">
         {RULE.map(({ of, label }) => (
           <EntryField
             key={of}
-            label={`Rule of thumb: ${label}`}
+            label={label}
             size="some"
             field={`${field}.${fitted ? 'rule' : 'model'}.${of}`}
             wrongs={wrongs}
@@ -65,6 +68,7 @@ export function InkPart({ value, field, wrongs, type, take, currency, learning }
           />
         ))}
       </div>
+      <h5>What is reckoned with</h5>
       {model !== undefined && (
         <div className="ink-said">
           <Note tone={fitted ? 'good' : 'know'}>

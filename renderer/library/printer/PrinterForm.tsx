@@ -31,7 +31,7 @@ export function PrinterForm({ currency, learning, ...props }: PrinterFormProps) 
         />
         <EntryField
           label="Make-ready, minutes"
-          size="few"
+          size="some"
           field={`${field}.makeReady.minutes`}
           wrongs={wrongs}
           value={makeReady.minutes}
@@ -39,7 +39,7 @@ export function PrinterForm({ currency, learning, ...props }: PrinterFormProps) 
         />
         <EntryField
           label="Make-ready, sheets"
-          size="few"
+          size="some"
           field={`${field}.makeReady.sheets`}
           wrongs={wrongs}
           value={makeReady.sheets}
