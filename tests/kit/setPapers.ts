@@ -4,7 +4,8 @@ import type { Job } from '../../shared/job/job.ts';
 import { nameJobFiles } from '../../shared/job/nameJobFiles.ts';
 import type { Measures } from '../../shared/pdf/document/setWords.ts';
 import { writeDocument } from '../../shared/pdf/document/writeDocument.ts';
-import { type Pages, type RunSheetInput, setRunSheet } from '../../shared/runSheet/runSheetPages.ts';
+import type { RunSheetInput } from '../../shared/runSheet/runSheetInput.ts';
+import { type Pages, setRunSheet } from '../../shared/runSheet/runSheetPages.ts';
 import { granted } from './hostRig.ts';
 
 const faces = await officeFaces();

@@ -1,0 +1,70 @@
+// The middle of a run sheet: both sides as the hands see them, and the turn between them.
+import { paperError } from '../geometry/register.ts';
+import { turnOf } from '../geometry/work.ts';
+import { type Job, sheetOf } from '../job/job.ts';
+import { type Block, below, beside, indent, space } from '../pdf/document/block.ts';
+import type { Passage } from '../pdf/document/fillPages.ts';
+import { setHeading, setParagraph } from '../pdf/document/setWords.ts';
+import { drawPass, type PassDrawing, scaleFor } from './drawPass.ts';
+import { lettersOf } from './letters.ts';
+import { drawMovement } from './movement.ts';
+import type { RunSheetInput } from './runSheetInput.ts';
+import { seenPasses } from './seenPasses.ts';
+import { BODY, HEADING, NOTE } from './styles.ts';
+
+const ABOVE = 10;
+const GAP = 5;
+/** A drawing of one side is no wider than this, in pt. */
+const MOST_DRAWING = 300;
+
+/** The drawing of both sides, its heading and what is said of it, together as high as `height` (pt) at the most. */
+export function setSheetInHand({ job, measures }: RunSheetInput, width: number, height: number): Passage {
+  const { brief } = job;
+  const sheet = sheetOf(brief).size;
+  const turn = turnOf(brief.work);
+  const itself = brief.work.style === 'perfecting';
+  const passes = seenPasses(job);
+  const heading = setHeading('The sheet in hand', HEADING, width, measures);
+  const words = [
+    ...(turn === undefined
+      ? []
+      : [setParagraph(paperError(turn, brief.sheet.hold).words, BODY, width, measures)]),
+    setParagraph(legendOf(job, turn !== undefined && !itself), NOTE, width, measures),
+  ];
+  const between = turn === undefined ? 0 : 112;
+  const room = {
+    w: Math.min(MOST_DRAWING, (width - between - 12) / passes.length),
+    h: height - ABOVE - below([heading, ...words], GAP).h - GAP,
+  };
+  const scale = scaleFor(sheet, room);
+  const [first, second] = passes.map((pass): Block => {
+    const drawing: PassDrawing = {
+      pass,
+      sheet,
+      byHand: turn !== undefined && !itself,
+      letters: lettersOf(job),
+    };
+    return drawPass(drawing, scale, measures);
+  });
+  const drawing = (): readonly Block[] => {
+    if (first === undefined) return [];
+    if (turn === undefined || second === undefined) return [indent(first, (width - first.w) / 2)];
+    const movement = drawMovement(turn, sheet, itself, between, measures);
+    const slack = Math.max(0, width - first.w - second.w - movement.w) / 2;
+    const level = below([space(Math.max(0, (first.h - movement.h) / 2)), movement], 0);
+    return [beside([first, level, second], slack)];
+  };
+  return { blocks: [heading, ...drawing(), ...words], gap: GAP, above: ABOVE };
+}
+
+function legendOf({ brief }: Job, byHand: boolean): string {
+  const guide =
+    brief.sheet.hold.across === 'centre'
+      ? 'open blocks are guides on both sides'
+      : 'the black block is the side guide';
+  if (turnOf(brief.work) === undefined) {
+    return `F is a front, and the triangle points to its head; ${guide}.`;
+  }
+  const pencil = byHand ? '; three strokes are the pencil line of the pile' : '';
+  return `F is a front, B (shaded, dashed) a back, and the triangle points to its head. A number names the same piece on both sides; ${guide}${pencil}. Edges keep the names they have on side 1.`;
+}
