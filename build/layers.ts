@@ -32,7 +32,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   plan: ['fault', 'geometry', 'units', 'layout', 'ink', 'job', 'library', 'cutting'],
   packingSlip: ['fault', 'geometry', 'units', 'marks', 'job', 'pdf', 'run', 'runSheet'],
   intake: ['geometry', 'units', 'layout', 'pdf'],
-  contract: ['fault', 'geometry', 'units', 'layout', 'job', 'run', 'pdf', 'proof', 'library'],
+  contract: ['fault', 'geometry', 'units', 'layout', 'job', 'run', 'pdf', 'proof', 'library', 'ink', 'gang'],
 };
 
 function partRules(part: string, allowed: readonly string[]): IForbiddenRuleType[] {

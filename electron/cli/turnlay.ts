@@ -1,6 +1,7 @@
 // The command line: lay a brief out, send a job to the RIP, prove what was written, or see it all in a demo.
 import { Command } from 'commander';
 import { demo } from './demoCommand.ts';
+import { gang } from './gangCommand.ts';
 import { lay } from './layCommand.ts';
 import { plan } from './planCommand.ts';
 import { prove } from './proveCommand.ts';
@@ -28,6 +29,19 @@ program
   .option('--by <what>', 'rank by cost, time or waste', 'cost')
   .option('--json', 'answer in JSON', false)
   .action(plan);
+
+program
+  .command('gang <brief>')
+  .description('several pieces of one size on shared forms, so that sheets and forms cost least')
+  .requiredOption('--sheet-cost <amount>', 'what one sheet costs: paper, ink and time')
+  .requiredOption(
+    '--form-cost <amount>',
+    'what one form costs before its first sheet: files, plates, make-ready',
+  )
+  .option('--most-forms <number>', 'make no more forms than these')
+  .option('--seconds <number>', 'how long may be planned', '10')
+  .option('--json', 'answer in JSON', false)
+  .action(gang);
 
 program
   .command('send <job>')

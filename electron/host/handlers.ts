@@ -6,6 +6,8 @@ import type { FileEntry } from '../../shared/contract/handles.ts';
 import type { Handlers } from '../../shared/contract/host.ts';
 import type { SendAsk } from '../../shared/contract/sending.ts';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
+import type { InkDesk } from '../coverage/inkDesk.ts';
+import type { GangDesk } from '../gang/gangDesk.ts';
 import type { ArtDesk } from './artDesk.ts';
 import { listFolder, makeFolderIn, newFileIn } from './browse.ts';
 import type { Entries } from './entries.ts';
@@ -31,6 +33,8 @@ export interface HandlerServices {
   readonly jobs: OpenJobs;
   readonly art: ArtDesk;
   readonly sends: Sends;
+  readonly ink: InkDesk;
+  readonly gangs: GangDesk;
   readonly runs: RunLogs;
   readonly library: LibraryKeeper;
   /** The jobs that the person asked to open before the window was there; asked for once. */
@@ -38,7 +42,7 @@ export interface HandlerServices {
 }
 
 export function makeHandlers(on: HandlerServices): Handlers {
-  const { shell, entries, settings, recents, jobs, art, sends, runs, library } = on;
+  const { shell, entries, settings, recents, jobs, art, sends, ink, gangs, runs, library } = on;
   const begin = async (what: 'send' | 'prove', ask: SendAsk) => {
     const job = jobFromWindow(entries, ask.job);
     if (!job.ok) return job;
@@ -129,6 +133,14 @@ export function makeHandlers(on: HandlerServices): Handlers {
       change: (ask) => library.change(ask.library),
       import: ({ file }) => onPath(entries.files.resolve(file), importLibrary),
       export: (ask) => library.export(ask),
+    },
+    ink: { coverage: (ask) => onPath(jobFromWindow(entries, ask.job), (job) => ink.coverage(job)) },
+    gang: {
+      solve: (ask) => gangs.solve(ask),
+      stop: () => {
+        gangs.stop();
+        return null;
+      },
     },
     ticket: { write: (ask) => writePapers(entries, ask, on.now()) },
     run: {

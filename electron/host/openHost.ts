@@ -4,6 +4,8 @@ import type { Dropped } from '../../shared/contract/art.ts';
 import type { ArtHandle, FileEntry } from '../../shared/contract/handles.ts';
 import type { Handlers, Tell } from '../../shared/contract/host.ts';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { InkDesk } from '../coverage/inkDesk.ts';
+import { GangDesk } from '../gang/gangDesk.ts';
 import { ArtDesk } from './artDesk.ts';
 import { ArtStates } from './artStates.ts';
 import { ArtWatch } from './artWatch.ts';
@@ -62,6 +64,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
   const jobs = new OpenJobs({ entries, states, watch, keeping, recents, takenIn, now });
   const art = new ArtDesk(entries, hashes);
   const sends = new Sends(entries, (news) => tell('send', news));
+  const gangs = new GangDesk();
   const runs = new RunLogs(home, entries, (news) => tell('run', news));
   /** What was asked for before a window was there; `undefined` once one is. */
   let waiting: readonly FileEntry[] | undefined = asked.map((path) => entries.file(path));
@@ -91,6 +94,8 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
       jobs,
       art,
       sends,
+      ink: new InkDesk(),
+      gangs,
       runs,
       library: new LibraryKeeper(home, entries),
       takeAsked,
@@ -110,6 +115,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
     },
     picture: (address) => sends.picture(address),
     end: async () => {
+      gangs.stop();
       await sends.end();
       await runs.end();
       await watch.end();

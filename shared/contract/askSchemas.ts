@@ -101,6 +101,17 @@ export const ASK_SCHEMAS: AskSchemas = {
     import: z.strictObject({ file }),
     export: z.strictObject({ folder, name: fileName, replace: z.boolean().optional() }),
   },
+  ink: { coverage: z.strictObject({ job: crossedJob }) },
+  gang: {
+    solve: z.strictObject({
+      brief: crossedBrief,
+      sheetCost: length.min(0),
+      formCost: length.min(0),
+      mostForms: z.int().min(1).optional(),
+      seconds: length.positive().max(600),
+    }),
+    stop: nothing,
+  },
   ticket: { write: proving.extend({ file: file.optional() }) },
   run: {
     read: z.strictObject({ file }),

@@ -1,7 +1,10 @@
 // The contract between the window and the host: every call, what it asks and what it answers. The host's handlers, the
 // preload, the loopback client and the window's host are all derived from it.
 import type { Result } from '../fault/result.ts';
+import type { GangProposal } from '../gang/gangJob.ts';
+import type { CoveredFace } from '../ink/coverage.ts';
 import type { Brief } from '../job/brief.ts';
+import type { Job } from '../job/job.ts';
 import type { Library } from '../library/library.ts';
 import type { FoundTrim } from '../pdf/art/findTrim.ts';
 import type { RunLog } from '../run/logText.ts';
@@ -9,6 +12,7 @@ import type { Run } from '../run/run.ts';
 import type { Beginning, Shown } from './app.ts';
 import type { Art, ArtState, CheckArtAsk, TrimAsk } from './art.ts';
 import type { Choice, FileKind, ListAsk, Listing } from './choosing.ts';
+import type { GangAsk } from './ganging.ts';
 import type {
   ArtHandle,
   FileEntry,
@@ -102,6 +106,15 @@ export interface Calls {
     /** Writes the kept library into a folder for others. */
     export(ask: ExportAsk): Result<FileEntry>;
   };
+  readonly ink: {
+    /** How much of every face is covered, in the order of the brief: measured when first asked for, then known. */
+    coverage(ask: { readonly job: Job }): Result<readonly CoveredFace[]>;
+  };
+  readonly gang: {
+    /** Plans several pieces of one size on shared forms. Asked again, or stopped, it answers with its best plan so far. */
+    solve(ask: GangAsk): Result<GangProposal>;
+    stop(): null;
+  };
   readonly ticket: {
     /** Writes run sheet, dummy, cutting order and open job ticket; those of an earlier writing are replaced. */
     write(ask: PapersAsk): Result<Papers>;
@@ -141,6 +154,8 @@ export const CALLS: { readonly [G in Group]: Readonly<Record<CallOf<G>, true>> }
   art: { takeIn: true, look: true, check: true, findTrim: true },
   send: { plan: true, start: true, prove: true, state: true, cancel: true },
   library: { read: true, change: true, import: true, export: true },
+  ink: { coverage: true },
+  gang: { solve: true, stop: true },
   ticket: { write: true },
   run: { read: true, record: true, packingSlip: true, all: true },
 };

@@ -11,7 +11,7 @@ export interface GangOrder {
   /** What one form costs before its first sheet is printed: plates or files, and make-ready. */
   readonly formCost: number;
   /** No more forms than this; as many as there are designs where it is not said. */
-  readonly mostForms?: number;
+  readonly mostForms?: number | undefined;
 }
 
 /** One form: copies of each design on it, and the good sheets printed from it. */

@@ -70,3 +70,10 @@ export function inksOfLights(pixels: Pixels): readonly [number, number, number, 
   const whole = (255 * pixels.length) / 3;
   return [cyan / whole, magenta / whole, yellow / whole, black / whole];
 }
+
+/** A face of a job by the name of its piece, with what was measured on it. */
+export interface CoveredFace {
+  readonly piece: string;
+  readonly face: 'front' | 'back';
+  readonly coverage: FaceCoverage;
+}
