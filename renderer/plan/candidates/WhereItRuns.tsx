@@ -81,7 +81,7 @@ export function WhereItRuns({ candidates, library, inkSaid }: Props) {
         />
       )}
       {chosen !== undefined && brief.pieces.length > 1 && (
-        <GangPanel candidate={chosen} currency={library.currency} />
+        <GangPanel key={chosen.id} candidate={chosen} currency={library.currency} />
       )}
     </>
   );

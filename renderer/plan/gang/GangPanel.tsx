@@ -7,9 +7,11 @@ import {
   type GangProposal,
   gangOrderOf,
 } from '../../../shared/gang/gangJob.ts';
+import { withPlan } from '../../../shared/job/takePlan.ts';
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
 import { gangCostsOf } from '../../../shared/plan/gangCosts.ts';
 import { showMoney } from '../../../shared/plan/showMoney.ts';
+import { takenPlanOf } from '../../../shared/plan/takeCandidate.ts';
 import { Button } from '../../controls/Button.tsx';
 import { FaultNote, Note } from '../../controls/Note.tsx';
 import { layAnew } from '../../desk/opening.ts';
@@ -22,13 +24,13 @@ import './gang.css';
 const SECONDS = 20;
 
 interface Props {
-  /** What sheets and forms cost is taken from this one. */
+  /** The forms are laid out on its sheet, and cost what its sheets cost. */
   readonly candidate: PlanCandidate;
   readonly currency: string;
 }
 
 export function GangPanel({ candidate, currency }: Props) {
-  const { brief } = useJob();
+  const brief = withPlan(useJob().brief, takenPlanOf(candidate));
   const [proposal, setProposal] = useState<GangProposal | undefined>();
   const [fault, setFault] = useState<Fault | undefined>();
   const [planning, setPlanning] = useState(false);
@@ -44,14 +46,14 @@ export function GangPanel({ candidate, currency }: Props) {
   const order = gangOrderOf(brief, costs);
   if (!order.ok) {
     return (
-      <section className="read-panel" aria-label="Shared forms">
+      <section className="read-panel plan-panel" aria-label="Shared forms">
         <h3>Shared forms</h3>
         <FaultNote fault={order.fault} tone="know" />
       </section>
     );
   }
   return (
-    <section className="read-panel" aria-label="Shared forms">
+    <section className="read-panel plan-panel" aria-label="Shared forms">
       <h3>Shared forms</h3>
       <p className="soft">{costsInWords(costs, currency, brief.pieces.length)}</p>
       <div className="gang-does">
@@ -84,7 +86,7 @@ export function GangPanel({ candidate, currency }: Props) {
 }
 
 function costsInWords({ sheetCost, formCost }: GangCosts, currency: string, pieces: number): string {
-  return `The ${pieces} pieces can share forms in different numbers. With the way chosen above, a sheet costs ${showMoney(sheetCost, currency)} and setting a form up ${showMoney(formCost, currency)}.`;
+  return `The ${pieces} pieces can share forms in different numbers. In the way chosen above, a sheet costs ${showMoney(sheetCost, currency)} and setting a form up ${showMoney(formCost, currency)}.`;
 }
 
 function provenInWords({ cost, gap, bound }: GangProposal, currency: string): string {
