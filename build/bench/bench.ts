@@ -1,6 +1,7 @@
 // All benchmarks. Times are of one run on one machine: read the ratios.
 import { benchCutting } from './cutting.ts';
 import { benchDrag } from './drag.ts';
+import { benchGang } from './gang.ts';
 import { benchLayout } from './layout.ts';
 import { benchPictures } from './pictures.ts';
 import { benchSending } from './send.ts';
@@ -10,3 +11,4 @@ benchCutting();
 benchSending();
 await benchDrag();
 await benchPictures();
+await benchGang();
