@@ -44,6 +44,16 @@ export function countSpoiled(sheets: Sheets): number {
   return sheets.spoiled.reduce((sum, s) => sum + s.sheets, 0);
 }
 
+/** What was spoiled, where and why: `1 proof sheet (dark), 2 in pass 1 (fed askew)`; empty where nothing was. */
+export function saySpoiled({ spoiled }: Sheets): string {
+  return spoiled
+    .map(({ at, reason, sheets }) => {
+      const where = at === 'proof' ? (sheets === 1 ? 'proof sheet' : 'proof sheets') : `in pass ${at}`;
+      return `${sheets} ${where} (${reason})`;
+    })
+    .join(', ');
+}
+
 /** The sheets after the event, or in a sentence why it cannot have happened. */
 export function moveSheets(sheets: Sheets, event: SheetEvent, plan: RunPlan): Result<Sheets> {
   switch (event.kind) {

@@ -1,6 +1,6 @@
 // Where the sheets are: one figure for each pile.
 import type { Run } from '../../../shared/run/run.ts';
-import { countSpoiled } from '../../../shared/run/sheets.ts';
+import { countSpoiled, saySpoiled } from '../../../shared/run/sheets.ts';
 
 export function Tally({ run: { plan, sheets } }: { readonly run: Run }) {
   const piles = [
@@ -15,14 +15,18 @@ export function Tally({ run: { plan, sheets } }: { readonly run: Run }) {
     { name: 'Spoiled', count: countSpoiled(sheets) },
     { name: 'Loaded in all', count: sheets.loaded },
   ];
+  const spoiled = saySpoiled(sheets);
   return (
-    <dl className="count-tally" aria-label="Where the sheets are">
-      {piles.map(({ name, count }) => (
-        <div key={name}>
-          <dt>{name}</dt>
-          <dd>{count}</dd>
-        </div>
-      ))}
-    </dl>
+    <>
+      <dl className="count-tally" aria-label="Where the sheets are">
+        {piles.map(({ name, count }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{count}</dd>
+          </div>
+        ))}
+      </dl>
+      {spoiled !== '' && <p className="soft">Spoiled: {spoiled}</p>}
+    </>
   );
 }

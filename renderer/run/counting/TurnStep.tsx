@@ -17,6 +17,7 @@ export function TurnStep({ run }: StepProps) {
   const turn = turnOf(run.plan.work);
   const [fault, setFault] = useState<Fault | undefined>(undefined);
   if (turn === undefined) return null;
+  const waiting = run.sheets.side1;
   const steps = [
     'Let the ink dry: a fingertip leaves no trace, and sheets do not cling to each other.',
     turningOf(job, turn),
@@ -25,9 +26,16 @@ export function TurnStep({ run }: StepProps) {
   return (
     <div className="count-turn">
       <div className="count-column">
-        <p className="step-says">{sheetsOf(run.sheets.side1)} to dry and turn.</p>
+        <p className="step-says">
+          {waiting === 0 ? 'Nothing waits to be turned.' : `${sheetsOf(waiting)} to dry and turn.`}
+        </p>
         <div className="count-verdict">
-          <Button kind="main" autoFocus onPress={async () => setFault(await record({ kind: 'turned' }))}>
+          <Button
+            kind="main"
+            autoFocus
+            off={waiting === 0}
+            onPress={async () => setFault(await record({ kind: 'turned' }))}
+          >
             It is dry and turned
           </Button>
         </div>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RunEvent } from '../../../shared/run/events.ts';
 import { addEntry, lastCount, NO_RUNS, standing } from '../../../shared/run/run.ts';
-import { countSpoiled } from '../../../shared/run/sheets.ts';
+import { countSpoiled, saySpoiled } from '../../../shared/run/sheets.ts';
 import {
   bookOf,
   delivered,
@@ -39,6 +39,10 @@ describe('a run through both passes', () => {
       { at: 'proof', reason: 'too dark', sheets: 1 },
       { at: 1, reason: 'smudged', sheets: 2 },
     ]);
+    expect(saySpoiled(run.sheets)).toBe('1 proof sheet (too dark), 2 in pass 1 (smudged)');
+    expect(saySpoiled(runOf(supperRun, load(3), noGo('dark'), noGo('dark')).sheets)).toBe(
+      '2 proof sheets (dark)',
+    );
     const after = runOf(supperRun, load(30), go, good(1, 20), turned, good(2, 17), spoiled(2, 1, 'askew'));
     expect(after.sheets).toMatchObject({ loaded: 30, blank: 9, side1: 0, turned: 2, done: 18 });
     expect(countSpoiled(after.sheets)).toBe(1);
