@@ -5,6 +5,7 @@ import { type FieldFault, LengthReader } from '../job/lengthReader.ts';
 import { bringUpToDate, type Versions } from '../job/upToDate.ts';
 import { type Caliper, readCaliper } from './caliper.ts';
 import { faultsTogether } from './faultsTogether.ts';
+import { learnFromReadings } from './learnFromReadings.ts';
 import {
   type Feed,
   LIBRARY_SCHEMA,
@@ -80,7 +81,11 @@ function build(written: WrittenLibrary, reader: LengthReader): Library {
 function buildPrinter(written: WrittenPrinter, field: string, reader: LengthReader): Printer {
   const [first, ...others] = written.feeds;
   const feed = (one: WrittenFeed, i: number) => buildFeed(one, `${field}.feeds[${i}]`, reader);
-  return { ...written, feeds: [feed(first, 0), ...others.map((one, i) => feed(one, i + 1))] };
+  return {
+    ...written,
+    feeds: [feed(first, 0), ...others.map((one, i) => feed(one, i + 1))],
+    ink: learnFromReadings(written.ink).ink,
+  };
 }
 
 function buildFeed(written: WrittenFeed, field: string, reader: LengthReader): Feed {

@@ -1,5 +1,4 @@
 // Taking a draft as the library: what is in order is taken, what is not stays as it was and is told field by field.
-import { learnFromReadings } from '../../../shared/library/learnFromReadings.ts';
 import type { Library } from '../../../shared/library/library.ts';
 import { readLibraryFields } from '../../../shared/library/readLibrary.ts';
 import type { LibraryDraft } from './draft.ts';
@@ -57,12 +56,7 @@ function keepDraft(draft: LibraryDraft): Keeping {
       wrongs: Object.fromEntries(read.fault.toReversed().map(({ field, says }) => [field, says])),
     };
   }
-  const printers = read.value.printers.map((printer) => ({
-    ...printer,
-    ink: learnFromReadings(printer.ink).ink,
-  }));
-  const library = { ...read.value, printers };
-  return { ok: true, kept: { library, draft: draftOf(library, draft) } };
+  return { ok: true, kept: { library: read.value, draft: draftOf(read.value, draft) } };
 }
 
 /** The draft with each part that holds something wrong as it was before; what is new and wrong is left out. */

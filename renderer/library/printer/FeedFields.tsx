@@ -91,16 +91,18 @@ export function FeedFields({ value, field, wrongs, type, take, remove }: FeedFie
           ]}
           onChange={(along) => take({ hold: { ...hold, along } })}
         />
-        <Tick
-          label="Prints both sides itself"
-          on={value.turnsItself}
-          onChange={(turnsItself) => take({ turnsItself })}
-        />
-        <Tick
-          label="Somebody stands by as it prints"
-          on={value.attended}
-          onChange={(attended) => take({ attended })}
-        />
+        <div className="entry-ticks">
+          <Tick
+            label="Prints both sides itself"
+            on={value.turnsItself}
+            onChange={(turnsItself) => take({ turnsItself })}
+          />
+          <Tick
+            label="Somebody stands by as it prints"
+            on={value.attended}
+            onChange={(attended) => take({ attended })}
+          />
+        </div>
       </div>
       <div className="fields">
         {HAND.map(({ of, label }) => (

@@ -30,7 +30,7 @@ interface InkPartProps extends EntryProps<DraftInk> {
 const RULE = [
   { of: 'base', label: 'ml for every m² printed' },
   { of: 'perCoverage', label: 'ml more, one ink all over' },
-  { of: 'spread', label: 'May be off by, in a hundred' },
+  { of: 'spread', label: 'Off by at most, %' },
 ] as const;
 
 export function InkPart({ value, field, wrongs, type, take, currency, learning }: InkPartProps) {

@@ -17,7 +17,7 @@ const FIELDS = [
   { of: 'date', label: 'Date', size: 'few' },
   { of: 'job', label: 'Job', size: 'all' },
   { of: 'area', label: 'Printed, m²', size: 'few' },
-  { of: 'coverage', label: 'Coverage, in a hundred', size: 'some' },
+  { of: 'coverage', label: 'Coverage, %', size: 'some' },
   { of: 'ml', label: 'By the counter, ml', size: 'few' },
 ] as const;
 

@@ -17,8 +17,12 @@ export function Readings({ readings, model, remove }: ReadingsProps) {
     <table className="entry-table" aria-label="Readings of the counter">
       <thead>
         <tr>
-          <th scope="col">Date</th>
-          <th scope="col">Job</th>
+          <th scope="col" className="words">
+            Date
+          </th>
+          <th scope="col" className="words">
+            Job
+          </th>
           <th scope="col">Printed, m²</th>
           <th scope="col">Coverage</th>
           <th scope="col">Counter</th>
@@ -31,7 +35,7 @@ export function Readings({ readings, model, remove }: ReadingsProps) {
       <tbody>
         {readings.map((reading) => (
           <tr key={reading.key}>
-            <td>{reading.date}</td>
+            <td className="words">{reading.date}</td>
             <th scope="row">{reading.job}</th>
             <td>{reading.area}</td>
             <td>{reading.coverage} %</td>
