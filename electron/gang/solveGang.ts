@@ -3,7 +3,7 @@ import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.t
 import { formsWorthTrying, gapOf, leastCost, leastForms, mostForms } from '../../shared/gang/bounds.ts';
 import { chanceFrom } from '../../shared/gang/chance.ts';
 import { exchangeCopies } from '../../shared/gang/exchange.ts';
-import { fewestOnForms } from '../../shared/gang/fewForms.ts';
+import { fewerNearBy, fewestOnForms } from '../../shared/gang/fewForms.ts';
 import { fillingsOf, fillingsProgram, readFillings } from '../../shared/gang/fillingsProgram.ts';
 import { type GangForm, type GangOrder, type GangPlan, weighGang } from '../../shared/gang/gang.ts';
 import {
@@ -38,6 +38,8 @@ const EXCHANGING = 0.3;
 const EXCHANGES_A_PLACE = 1000;
 /** So often nothing better is found before it is given up. */
 const PATIENCE = 5;
+/** Numbers of forms that are looked through exactly. */
+const FEW: readonly number[] = [1, 2, 3];
 /** Steps of looking through all that a few forms can do, for each second allowed: about a quarter of it. */
 const WORK_A_SECOND = 4e7;
 /** So many ways to fill a form are put to the solver all at once. */
@@ -138,8 +140,11 @@ export async function solveGang(order: GangOrder, effort: GangEffort): Promise<R
     }
   };
 
-  for (const count of [1, 2, 3]) lookThrough(count, WORK_A_SECOND * effort.seconds);
+  for (const count of FEW) lookThrough(count, WORK_A_SECOND * effort.seconds);
   if (answer().gap > 0) exchange();
+  if (answer().gap > 0 && FEW.includes(plan.forms.length)) {
+    take(fewerNearBy(order, plan.forms, WORK_A_SECOND * effort.seconds));
+  }
   if (answer().gap > 0 && left() > 0 && !decide()) polish();
   return ok(answer());
 }

@@ -37,6 +37,20 @@ export function fewestOnForms(order: GangOrder, count: number, enough: number, w
   return forms === undefined ? { least: tooFew + 1 } : { least: tooFew + 1, forms };
 }
 
+/**
+ * Forms with fewer sheets, looked for among divisions like the one of these forms: one sheet less at a time, until none is
+ * found near by or about `work` steps are done. At least the forms that were given.
+ */
+export function fewerNearBy(order: GangOrder, forms: readonly GangForm[], work: number): readonly GangForm[] {
+  const filler = createFiller(order, forms.length, work);
+  let best = forms;
+  for (;;) {
+    const found = filler.divideLike(best.map((form) => form.sheets));
+    if (found === undefined) return best;
+    best = found;
+  }
+}
+
 /** Ways to make one design: its copies on every form, the last as few as do. */
 type Way = readonly number[];
 
@@ -98,21 +112,42 @@ function createFiller({ quantities, slots }: GangOrder, count: number, work: num
   const hopeful = (longest: number) =>
     sum(quantities.map((wanted) => Math.ceil(wanted / longest))) <= count * slots;
 
+  const formsFor = (runs: readonly number[]): readonly GangForm[] | undefined => {
+    const ways = fill(runs);
+    return (
+      ways &&
+      runs
+        .map((run, form) => ({ copies: ways.map((way) => way[form] ?? 0), sheets: run }))
+        .filter((form) => form.sheets > 0 && sum(form.copies) > 0)
+    );
+  };
+
   return {
     divide(sheets: number): readonly GangForm[] | 'cannot' | 'too-long' {
       if (countDivisions(sheets, count) * quantities.length > work) return 'too-long';
       for (let longest = sheets; longest * count >= sheets && hopeful(longest); longest--) {
         for (const others of divisions(sheets - longest, count - 1, longest)) {
           if (steps > work) return 'too-long';
-          const runs = [longest, ...others];
-          const ways = fill(runs);
-          if (ways === undefined) continue;
-          return runs
-            .map((run, form) => ({ copies: ways.map((way) => way[form] ?? 0), sheets: run }))
-            .filter((form) => form.sheets > 0 && sum(form.copies) > 0);
+          const forms = formsFor([longest, ...others]);
+          if (forms !== undefined) return forms;
         }
       }
       return 'cannot';
+    },
+
+    /** One sheet less than these runs have, divided much as they are: nearest first. */
+    divideLike(runs: readonly number[]): readonly GangForm[] | undefined {
+      const sheets = sum(runs) - 1;
+      for (let reach = 1; reach <= FARTHEST; reach++) {
+        for (const moved of movedBy(runs.slice(0, -1), reach)) {
+          const last = sheets - sum(moved);
+          if (last < 0 || moved.some((run) => run < 0)) continue;
+          if (steps > work) return undefined;
+          const forms = formsFor([...moved, last].toSorted((a, b) => b - a));
+          if (forms !== undefined) return forms;
+        }
+      }
+      return undefined;
     },
   };
 }
@@ -122,6 +157,22 @@ function countDivisions(sheets: number, count: number): number {
   let ways = 1;
   for (let form = 2; form <= count; form++) ways *= sheets / (form * (form - 1));
   return ways;
+}
+
+/** Runs are moved by so many sheets at most. */
+const FARTHEST = 12;
+
+/** The runs, each moved by up to `reach` sheets, at least one of them by just that. */
+function* movedBy(runs: readonly number[], reach: number, free = false): Generator<readonly number[]> {
+  const [run, ...others] = runs;
+  if (run === undefined) {
+    if (free) yield [];
+    return;
+  }
+  for (let by = -reach; by <= reach; by++) {
+    const farthest = free || Math.abs(by) === reach;
+    for (const rest of movedBy(others, reach, farthest)) yield [run + by, ...rest];
+  }
 }
 
 /** Every way to divide so many sheets into runs, each no longer than the one before. */

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { formsWorthTrying, gapOf, leastCost, leastForms, leastSheets } from '../../../shared/gang/bounds.ts';
 import { chanceFrom } from '../../../shared/gang/chance.ts';
 import { exchangeCopies } from '../../../shared/gang/exchange.ts';
-import { fewestOnForms } from '../../../shared/gang/fewForms.ts';
+import { fewerNearBy, fewestOnForms } from '../../../shared/gang/fewForms.ts';
 import { type GangOrder, weighGang } from '../../../shared/gang/gang.ts';
 import { bestOfOne } from '../../../shared/gang/oneForm.ts';
 import { leastRunsFor } from '../../../shared/gang/runLengths.ts';
@@ -114,6 +114,27 @@ describe('Quick plans', () => {
         expect(least).toBe(best);
         expect(weighGang(order, forms ?? begun.forms).sheets).toBe(best);
       }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('of a few forms lose sheets that a division near by does not need', () => {
+    fc.assert(
+      fc.property(
+        smallOrders,
+        fc.constantFrom(2, 3),
+        fc.integer({ min: 1, max: 3 }),
+        (small, count, more) => {
+          const order = { ...small, sheetCost: 1, formCost: 0, mostForms: count };
+          const enough = startGang(order)?.sheets;
+          fc.pre(enough !== undefined);
+          const { least, forms = [] } = fewestOnForms(order, count, enough, 1e7);
+          const wasteful = forms.map((form, f) => (f === 0 ? { ...form, sheets: form.sheets + more } : form));
+          fc.pre(wasteful.length > 1);
+          expect(weighGang(order, fewerNearBy(order, wasteful, 1e7)).sheets).toBe(least);
+          expect(fewerNearBy(order, wasteful, 0)).toBe(wasteful);
+        },
+      ),
       { numRuns: 60 },
     );
   });
