@@ -5,7 +5,7 @@ import type { CutStep, CuttingOrder } from '../cutting/order.ts';
 import { sayOrder, sayRegister, sayStep } from '../cutting/words.ts';
 import { CAUTIONS } from '../job/cautions.ts';
 import type { Job } from '../job/job.ts';
-import { oneLine } from '../marks/slug.ts';
+import { oneLine, shorten } from '../marks/slug.ts';
 import { type Block, below, beside, place } from '../pdf/document/block.ts';
 import { fillPages, PAGE_MARGIN, type Passage } from '../pdf/document/fillPages.ts';
 import { plainPaper } from '../pdf/document/plainPaper.ts';
@@ -31,7 +31,13 @@ export function setCuttingPages(job: Job, order: CuttingOrder, day: string, meas
   const cell = (width - GAP * (ABREAST - 1)) / ABREAST;
   const rows = inRows(order.steps).map((steps) => setSteps(job, order, steps, cell, measures));
   const passages: readonly Passage[] = [
-    { blocks: [setParagraph(title, titleStyle(title, width, measures), width, measures)], gap: 0, above: 0 },
+    {
+      blocks: [
+        setParagraph(shorten(title, LONGEST_TITLE), titleStyle(title, width, measures), width, measures),
+      ],
+      gap: 0,
+      above: 0,
+    },
     { blocks: [setFacts(factsOf(order, job), width, measures)], gap: 0, above: 6 },
     {
       blocks: [
@@ -50,6 +56,9 @@ export function setCuttingPages(job: Job, order: CuttingOrder, day: string, meas
     pages: fillPages(paper, passages, furnitureOf('Cutting order', title, day, width, measures)),
   };
 }
+
+/** Letters of a title; it is known by its beginning. */
+const LONGEST_TITLE = 150;
 
 const LEGEND =
   'Each drawing is the table from above; you stand below it. The black bar is the back gauge, the grey one the side guide, the dashed line the knife. Waste is hatched. Numbers are the positions of the dummy; edges keep the names they have on side 1.';

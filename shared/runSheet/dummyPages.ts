@@ -1,6 +1,5 @@
 // The dummy as pages of its own: the sheet in small, to be printed on both sides, held in the hand and turned.
 import type { Size } from '../geometry/space.ts';
-import { turnOf } from '../geometry/work.ts';
 import { type Job, sheetOf } from '../job/job.ts';
 import { oneLine } from '../marks/slug.ts';
 import { place } from '../pdf/document/block.ts';
@@ -14,6 +13,7 @@ import { lettersOf } from './letters.ts';
 import type { Pages } from './runSheetPages.ts';
 import { seenPasses } from './seenPasses.ts';
 import { furnitureOf, NOTE } from './styles.ts';
+import { turnOfRun } from './turnOfRun.ts';
 
 /** The dummy's pages, and how a printer turns the paper so that the two sides meet as on the sheet. */
 export interface DummyPages extends Pages {
@@ -27,7 +27,7 @@ export interface DummyPages extends Pages {
 export function setDummyPages(job: Job, day: string, measures: Measures): DummyPages {
   const { brief } = job;
   const sheet = sheetOf(brief).size;
-  const turn = turnOf(brief.work);
+  const turn = turnOfRun(job);
   const paper = turnedLike(plainPaper(brief.units), sheet);
   const width = paper.w - 2 * PAGE_MARGIN;
   const furniture = furnitureOf('Dummy', oneLine(brief.title), day, width, measures);

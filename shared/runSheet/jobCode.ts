@@ -14,9 +14,13 @@ export interface JobName {
 /** How much of a fingerprint is written: enough that no two jobs of a studio have the same. */
 const WRITTEN = 16;
 
+/** A longer name of a file, in letters, is left out: it would make the code too fine to be read. */
+const LONGEST_FILE = 90;
+
 /** What the code holds: a link of the program's own, `turnlay:job?file=supper.turnlay&print=0123456789abcdef`. */
 export function linkTo({ file, fingerprint }: JobName): string {
-  const named = file === undefined ? '' : `file=${encodeURIComponent(file)}&`;
+  const called = file === undefined ? '' : encodeURIComponent(file);
+  const named = called === '' || called.length > LONGEST_FILE ? '' : `file=${called}&`;
   return `turnlay:job?${named}print=${fingerprint.slice(0, WRITTEN)}`;
 }
 

@@ -2,6 +2,7 @@
 import { countJob } from '../job/counts.ts';
 import { trimOf } from '../job/job.ts';
 import type { SidePage } from '../job/nameJobFiles.ts';
+import { oneLine, shorten } from '../marks/slug.ts';
 import { type Block, below, space } from '../pdf/document/block.ts';
 import { setHeading, setParagraph, setRow } from '../pdf/document/setWords.ts';
 import { showSize } from '../units/show.ts';
@@ -30,6 +31,9 @@ export function setFiles({ sides, measures }: RunSheetInput, width: number): rea
   return [setHeading('Files', HEADING, width, measures), below(rows, 0), ...note];
 }
 
+/** Letters of a name in the table. */
+const LONGEST_NAME = 90;
+
 /** Several designs in a table; a single one is told beside the title. */
 export function setDesigns({ job, measures }: RunSheetInput, width: number): readonly Block[] {
   const { pieces, units } = job.brief;
@@ -48,7 +52,14 @@ export function setDesigns({ job, measures }: RunSheetInput, width: number): rea
     ...pieces.map((piece, i) => {
       const { perSheet = 0, fromNeeded = 0 } = yields[i] ?? {};
       const trim = showSize(trimOf(piece), units);
-      return cells([letterOf(i), piece.name, trim, `${piece.quantity}`, `${perSheet}`, `${fromNeeded}`]);
+      return cells([
+        letterOf(i),
+        shorten(oneLine(piece.name), LONGEST_NAME),
+        trim,
+        `${piece.quantity}`,
+        `${perSheet}`,
+        `${fromNeeded}`,
+      ]);
     }),
   ];
 }

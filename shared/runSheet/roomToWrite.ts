@@ -1,17 +1,17 @@
 // Room on the run sheet for what is counted and measured, and for the initials of who did it.
 import { registerEdges } from '../geometry/register.ts';
-import { turnOf } from '../geometry/work.ts';
 import type { Job } from '../job/job.ts';
 import { type Block, below } from '../pdf/document/block.ts';
 import { type Measures, setParagraph, setRow } from '../pdf/document/setWords.ts';
 import { NOTE, STRONG } from './styles.ts';
+import { turnOfRun } from './turnOfRun.ts';
 
 /** High enough to write in by hand, in pt. */
 const TO_WRITE_IN = 20;
 
 /** The counts of each pass. */
-export function countTable({ brief }: Job, width: number, measures: Measures): Block {
-  const twice = turnOf(brief.work) !== undefined && brief.work.style !== 'perfecting';
+export function countTable(job: Job, width: number, measures: Measures): Block {
+  const twice = turnOfRun(job) !== undefined && job.brief.work.style !== 'perfecting';
   const rows = [...(twice ? ['Pass 1', 'Pass 2'] : ['Printed']), 'Trimmed'];
   return setTable(
     ['', 'Taken', 'Good', 'Spoiled', 'Why spoiled', 'Initials'],
@@ -24,8 +24,8 @@ export function countTable({ brief }: Job, width: number, measures: Measures): B
 }
 
 /** The readings of the register; only a sheet that is turned has them. */
-export function readingTable({ brief }: Job, width: number, measures: Measures): readonly Block[] {
-  const turn = turnOf(brief.work);
+export function readingTable(job: Job, width: number, measures: Measures): readonly Block[] {
+  const turn = turnOfRun(job);
   const rows = ['Proof sheet', 'Middle', 'Last'];
   if (turn === undefined) {
     return [
@@ -42,7 +42,7 @@ export function readingTable({ brief }: Job, width: number, measures: Measures):
   const [one, other] = registerEdges(turn);
   return [
     setParagraph(
-      `How far side 2 lies from side 1 at a crop mark, in ${brief.units}: to the right and towards the lead edge is more (+).`,
+      `How far side 2 lies from side 1 at a crop mark, in ${job.brief.units}: to the right and towards the lead edge is more (+).`,
       NOTE,
       width,
       measures,

@@ -4,11 +4,11 @@ import type { Rect, Side, Size } from '../geometry/space.ts';
 import { same } from '../geometry/tolerance.ts';
 import { applyToRect } from '../geometry/transform.ts';
 import { lookFromBehind, type Turn } from '../geometry/turn.ts';
-import { turnOf } from '../geometry/work.ts';
 import { designsOf, type Job, sheetOf } from '../job/job.ts';
 import { formsOfJob } from '../job/nameJobFiles.ts';
 import { behind, designNamed } from '../layout/forms.ts';
 import type { FaceName } from '../layout/position.ts';
+import { turnOfRun } from './turnOfRun.ts';
 
 /** One place on a side. */
 export interface SeenPiece {
@@ -39,7 +39,7 @@ export interface SeenPass {
 
 /** The passes of a job in their order: one, or two where the sheet is turned. */
 export function seenPasses(job: Job): readonly SeenPass[] {
-  const turn = turnOf(job.brief.work);
+  const turn = turnOfRun(job);
   return turn === undefined ? [seenFirst(job)] : [seenFirst(job), seenTurned(job, turn)];
 }
 

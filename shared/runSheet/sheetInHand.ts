@@ -1,6 +1,5 @@
 // The middle of a run sheet: both sides as the hands see them, and the turn between them.
 import { paperError } from '../geometry/register.ts';
-import { turnOf } from '../geometry/work.ts';
 import { type Job, sheetOf } from '../job/job.ts';
 import { type Block, below, beside, indent, space } from '../pdf/document/block.ts';
 import type { Passage } from '../pdf/document/fillPages.ts';
@@ -11,6 +10,7 @@ import { drawMovement } from './movement.ts';
 import type { RunSheetInput } from './runSheetInput.ts';
 import { seenPasses } from './seenPasses.ts';
 import { BODY, HEADING, NOTE } from './styles.ts';
+import { turnOfRun } from './turnOfRun.ts';
 
 const ABOVE = 10;
 const GAP = 5;
@@ -21,7 +21,7 @@ const MOST_DRAWING = 300;
 export function setSheetInHand({ job, measures }: RunSheetInput, width: number, height: number): Passage {
   const { brief } = job;
   const sheet = sheetOf(brief).size;
-  const turn = turnOf(brief.work);
+  const turn = turnOfRun(job);
   const itself = brief.work.style === 'perfecting';
   const passes = seenPasses(job);
   const heading = setHeading('The sheet in hand', HEADING, width, measures);
@@ -57,12 +57,12 @@ export function setSheetInHand({ job, measures }: RunSheetInput, width: number, 
   return { blocks: [heading, ...drawing(), ...words], gap: GAP, above: ABOVE };
 }
 
-function legendOf({ brief }: Job, byHand: boolean): string {
+function legendOf(job: Job, byHand: boolean): string {
   const guide =
-    brief.sheet.hold.across === 'centre'
+    job.brief.sheet.hold.across === 'centre'
       ? 'open blocks are guides on both sides'
       : 'the black block is the side guide';
-  if (turnOf(brief.work) === undefined) {
+  if (turnOfRun(job) === undefined) {
     return `F is a front, and the triangle points to its head; ${guide}.`;
   }
   const pencil = byHand ? '; three strokes are the pencil line of the pile' : '';

@@ -2,13 +2,15 @@
 import { edgeOfTurn } from '../geometry/perfecting.ts';
 import { paperError, registerEdges } from '../geometry/register.ts';
 import type { Turn } from '../geometry/turn.ts';
-import { hasOneForm, turnOf } from '../geometry/work.ts';
+import { hasOneForm } from '../geometry/work.ts';
 import type { Handling } from '../job/cautions.ts';
 import { countJob } from '../job/counts.ts';
 import { type Job, sheetOf, trimOf } from '../job/job.ts';
 import type { SidePage } from '../job/nameJobFiles.ts';
 import { registerMargins } from '../layout/registerMargins.ts';
+import { oneLine, shorten } from '../marks/slug.ts';
 import { showLength, showSize } from '../units/show.ts';
+import { turnOfRun } from './turnOfRun.ts';
 
 /** Steps that belong together, and the cautions that go with them. */
 export interface StepGroup {
@@ -67,7 +69,7 @@ function loadingOf(job: Job, sheets: number): readonly string[] {
   const held =
     across === 'centre' ? 'with the guides close on both sides' : `against the ${across} side guide`;
   const load = `Load ${sheets} sheets of ${showSize(sheetOf(brief).size, brief.units)}, square and all of one size, ${held}. Which side of the paper is printed first in the tray, the manual of the printer tells.`;
-  if (turnOf(brief.work) === undefined || brief.work.style === 'perfecting') return [load];
+  if (turnOfRun(job) === undefined || brief.work.style === 'perfecting') return [load];
   return [
     load,
     `Draw a pencil line down the ${pencilEdge(job)} side of the pile, close to the lead edge. Whoever turns the pile sees by it how it lay.`,
@@ -100,8 +102,9 @@ export function settingsOf({ brief }: Job): readonly string[] {
 }
 
 /** What the two sides of the paper have to be. */
-function paperOf({ brief }: Job): readonly string[] {
-  if (turnOf(brief.work) === undefined) return [];
+function paperOf(job: Job): readonly string[] {
+  const { brief } = job;
+  if (turnOfRun(job) === undefined) return [];
   if (hasOneForm(brief.work)) {
     return [
       'Both sides of this paper must be alike. Lay two sheets side by side, one of them turned over; look and feel.',
@@ -117,7 +120,7 @@ function paperOf({ brief }: Job): readonly string[] {
 /** The passes of a sheet and the turn between them. */
 function passesOf(job: Job, sides: readonly SidePage[]): readonly string[] {
   const { work } = job.brief;
-  const turn = turnOf(work);
+  const turn = turnOfRun(job);
   const first = sides.find((s) => s.side === 1);
   const second = sides.find((s) => s.side === 2);
   const of = (side: SidePage | undefined) => (side === undefined ? '' : ` from ${side.name}`);
@@ -155,12 +158,12 @@ export function turningOf({ brief }: Job, turn: Turn): string {
 /** What to look at on the sheet that was printed first. */
 function lookingOf(job: Job): readonly string[] {
   const { brief, arrangement } = job;
-  const turn = turnOf(brief.work);
+  const turn = turnOfRun(job);
   const [piece] = brief.pieces;
   const measure =
     brief.marks && piece !== undefined
       ? [
-          `Measure the printed ruler, and ${piece.name} from crop mark to crop mark: ${showSize(trimOf(piece), brief.units)}.`,
+          `Measure the printed ruler, and ${sayNames([piece.name])} from crop mark to crop mark: ${showSize(trimOf(piece), brief.units)}.`,
         ]
       : [];
   const trim = `Cut one piece out of it ${brief.marks ? 'through its crop marks' : 'at its trim'}: no white on any edge, no type near it.`;
@@ -192,8 +195,11 @@ function readerTurnsOf({ brief }: Job): readonly string[] {
 
 /** So many names are said; the rest are counted. */
 const NAMED = 4;
+/** Letters of a name. */
+const LONGEST_NAME = 70;
 
 function sayNames(names: readonly string[]): string {
-  const more = names.length - NAMED;
-  return more > 0 ? `${names.slice(0, NAMED).join(', ')} and ${more} more` : names.join(', ');
+  const said = names.slice(0, NAMED).map((name) => shorten(oneLine(name), LONGEST_NAME));
+  const more = names.length - said.length;
+  return more > 0 ? `${said.join(', ')} and ${more} more` : said.join(', ');
 }

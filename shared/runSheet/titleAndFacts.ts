@@ -1,25 +1,32 @@
 // The top of a run sheet: which job it is, with its code, and the few facts that are seen from afar.
-import { hasOneForm, turnOf } from '../geometry/work.ts';
+import { hasOneForm } from '../geometry/work.ts';
 import { countJob } from '../job/counts.ts';
 import { type Job, sheetOf, trimOf } from '../job/job.ts';
+import { oneLine, shorten } from '../marks/slug.ts';
 import { type Block, below, beside } from '../pdf/document/block.ts';
 import { setParagraph } from '../pdf/document/setWords.ts';
 import { showSize } from '../units/show.ts';
 import { drawCode } from './jobCode.ts';
 import type { RunSheetInput } from './runSheetInput.ts';
 import { BODY, type Fact, HEADING, NOTE, TITLE } from './styles.ts';
+import { turnOfRun } from './turnOfRun.ts';
 
 /** The size of the code on the page: modules of half a millimetre and more, in pt. */
 const CODE = 70;
+
+/** Letters of a title and of other names that a run sheet tells; it is known by its beginning. */
+const LONGEST_TITLE = 150;
+const LONGEST_NAME = 70;
 
 /** The title, what was ordered, and the code. */
 export function setTitle({ job, name, measures }: RunSheetInput, title: string, width: number): Block {
   const room = width - CODE - 12;
   const isShort = measures[TITLE.weight](title) * TITLE.size <= room;
-  const file = name.file === undefined ? 'This job has no file yet' : `Job file ${name.file}`;
+  const file =
+    name.file === undefined ? 'This job has no file yet' : `Job file ${shorten(name.file, LONGEST_NAME)}`;
   const words = below(
     [
-      setParagraph(title, isShort ? TITLE : HEADING, room, measures),
+      setParagraph(shorten(title, LONGEST_TITLE), isShort ? TITLE : HEADING, room, measures),
       setParagraph(orderInWords(job), BODY, room, measures),
       setParagraph(`${file}. The code beside names the job.`, NOTE, room, measures),
     ],
@@ -36,14 +43,14 @@ function orderInWords(job: Job): string {
     return `${brief.pieces.length} designs, ${all} pieces ordered`;
   }
   const gives = countJob(job).yields[0]?.fromNeeded ?? 0;
-  return `${piece.name}, ${showSize(trimOf(piece), brief.units)}: ${piece.quantity} ordered, the sheets needed give ${gives}`;
+  return `${shorten(oneLine(piece.name), LONGEST_NAME)}, ${showSize(trimOf(piece), brief.units)}: ${piece.quantity} ordered, the sheets needed give ${gives}`;
 }
 
 /** How much is loaded, on what, and how it is worked. */
 export function factsOf({ job, stock }: RunSheetInput): readonly Fact[] {
   const { brief, arrangement } = job;
   const { needed, overs, sheets } = countJob(job);
-  const turn = turnOf(brief.work);
+  const turn = turnOfRun(job);
   const passes = turn === undefined || brief.work.style === 'perfecting' ? 'one pass' : 'two passes';
   const forms = hasOneForm(brief.work) ? 'one form for both sides' : 'a form for each side';
   return [

@@ -1,9 +1,9 @@
 // The job as an open job ticket: sheet, way of working, placements, cut blocks and amounts.
-import { turnOf, type Work } from '../geometry/work.ts';
 import { countJob } from '../job/counts.ts';
 import { facesOf, type Job, sheetOf, trimOf } from '../job/job.ts';
 import { formsOfJob } from '../job/nameJobFiles.ts';
 import type { Stock } from '../runSheet/stock.ts';
+import { turnOfRun } from '../runSheet/turnOfRun.ts';
 import { points } from '../units/length.ts';
 import { cutBlocks, cutComponents } from './cutBlocks.ts';
 import { layoutResource } from './layoutResource.ts';
@@ -54,7 +54,7 @@ export function writeXjdf(input: TicketInput): string {
     },
     [
       element('AuditPool', {}, [element('AuditCreated', {}, [header])]),
-      element('Comment', { Type: 'Instruction' }, instructionOf(job.brief.work)),
+      element('Comment', { Type: 'Instruction' }, instructionOf(job)),
       element('ProductList', {}, productsOf(job)),
       set('RunList', 'Input', 'Imposition', runListsOf(input)),
       set('Layout', 'Input', 'Imposition', layoutsOf(input)),
@@ -84,8 +84,8 @@ function set(
 }
 
 /** What the values of the work style do not say: how the sheet is turned, and where its lead edge lies. */
-function instructionOf(work: Work): string {
-  const turn = turnOf(work);
+function instructionOf(job: Job): string {
+  const turn = turnOfRun(job);
   const turned =
     turn === undefined
       ? 'The sheet is printed on one side.'
@@ -170,12 +170,12 @@ function coatingsOf(stock: Stock | undefined): Element['attributes'] {
 /** Looked at with the lead edge below, what the program calls left lies at the right. */
 const SHEET_LAYS = { left: 'Right', right: 'Left', centre: 'Center' } as const;
 
-function printingOf({ brief }: Job): Element {
+function printingOf(job: Job): Element {
   return element('Resource', {}, [
     SHEET,
     element('DigitalPrintingParams', {
-      SheetLay: SHEET_LAYS[brief.sheet.hold.across],
-      Sides: turnOf(brief.work) === undefined ? 'OneSidedFront' : 'TwoSided',
+      SheetLay: SHEET_LAYS[job.brief.sheet.hold.across],
+      Sides: formsOfJob(job).some(({ sides }) => sides.includes(2)) ? 'TwoSided' : 'OneSidedFront',
     }),
   ]);
 }

@@ -11,7 +11,7 @@ import { showSize } from '../../../shared/units/show.ts';
 import { picturesByPoppler } from '../../kit/poppler.ts';
 import { type ReadBox, type ReadPage, readPages } from '../../kit/readPages.ts';
 import { DAY, NAME, pdfOf, runSheetInput, runSheetOf } from '../../kit/setPapers.ts';
-import { KINDS } from '../../kit/ticketJobs.ts';
+import { CARDS, jobOf, KINDS } from '../../kit/ticketJobs.ts';
 
 const known = new Map<Job, Promise<readonly ReadPage[]>>();
 
@@ -113,6 +113,16 @@ describe('the run sheet', () => {
         );
         expect(over < 0 ? '' : `${words[i]?.words} / ${words[over]?.words}`).toBe('');
       }
+    }
+  });
+
+  it('fits two pages though every name is as long as can be typed', async () => {
+    const [kind] = CARDS.pieces;
+    const endless = { ...CARDS, title: 'T'.repeat(900), pieces: [{ ...kind!, name: 'N'.repeat(400) }] };
+    const pages = await read(jobOf(endless, { style: 'work-and-back', turn: 'side-to-side' }));
+    expect(pages).toHaveLength(2);
+    for (const { words, size } of pages) {
+      for (const { at, length } of words) expect(at.x + length).toBeLessThanOrEqual(size.w - 20);
     }
   });
 

@@ -1,8 +1,9 @@
 // The smaller parts of a run sheet: its steps, the letters of its designs, its code, and the paper from the library.
 import { describe, expect, it } from 'vitest';
 import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
-import { drawCode } from '../../../shared/runSheet/jobCode.ts';
+import { drawCode, linkTo } from '../../../shared/runSheet/jobCode.ts';
 import { letterOf, lettersOf } from '../../../shared/runSheet/letters.ts';
+import { seenPasses } from '../../../shared/runSheet/seenPasses.ts';
 import { stepsOf } from '../../../shared/runSheet/steps.ts';
 import { stockFrom } from '../../../shared/runSheet/stock.ts';
 import { POINTS_PER } from '../../../shared/units/length.ts';
@@ -45,6 +46,13 @@ describe('the steps', () => {
     const many = KINDS.find(([name]) => name === 'eight designs')![1];
     expect(said(many)).toContain('Turn Month 1, Month 2, Month 3, Month 4 and 4 more over like a page');
   });
+
+  it('tell of one pass where no piece has a back, whatever the way of working', () => {
+    const job = jobOf({ ...CARDS, work: 'work-and-back', pieces: [{ ...CARDS.pieces[0], back: undefined }] });
+    expect(seenPasses(job)).toHaveLength(1);
+    expect(said(job)).toContain('Print one sheet.');
+    expect(said(job)).not.toMatch(/Pass 2|Hold it to the light|pencil/);
+  });
 });
 
 describe('the letters of designs', () => {
@@ -69,6 +77,13 @@ describe('the letters of designs', () => {
 });
 
 describe('the code', () => {
+  it('leaves out the name of a file that would make it too fine to be read', () => {
+    const link = (file: string) => linkTo({ file, fingerprint: 'f'.repeat(64) });
+    expect(link('a b&c.turnlay')).toBe('turnlay:job?file=a%20b%26c.turnlay&print=ffffffffffffffff');
+    expect(link('a'.repeat(90))).toContain('file=aaa');
+    expect(link('a'.repeat(91))).toBe('turnlay:job?print=ffffffffffffffff');
+  });
+
   it('keeps the four modules around it white that ISO/IEC 18004 asks for', () => {
     const { w, shapes } = drawCode({ file: 'a.turnlay', fingerprint: 'f'.repeat(64) }, 100);
     const [shape] = shapes;
