@@ -1,18 +1,26 @@
 // `plan`: every way to print a brief with a library of printers and papers, the best first, with all parts of its cost.
-import { ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { dirname, resolve } from 'node:path';
+import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { inkCoverage } from '../../shared/ink/coverage.ts';
+import type { Brief } from '../../shared/job/brief.ts';
+import { facesOf } from '../../shared/job/job.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
+import { rebaseArt } from '../../shared/job/rebase.ts';
 import type { Library } from '../../shared/library/library.ts';
 import { readLibrary } from '../../shared/library/readLibrary.ts';
 import { costCandidates } from '../../shared/plan/costCandidates.ts';
+import { type CoverageOfFaces, coverageFrom } from '../../shared/plan/coverageOfFaces.ts';
 import { layOutCandidates } from '../../shared/plan/layOutCandidates.ts';
 import { RANKINGS, type Ranking, rank } from '../../shared/plan/rank.ts';
+import { measureJob } from '../coverage/jobCoverage.ts';
 import { readJson } from '../files/readJson.ts';
+import { lookThroughArt } from '../job/layJob.ts';
 import { answer, answerFault, progress } from './answer.ts';
 import { describeCandidate, describeRefused, sayPlan } from './describePlan.ts';
 
 export interface PlanOptions {
   readonly library: string;
-  readonly coverage: string;
+  readonly coverage?: string;
   readonly by: string;
   readonly json: boolean;
 }
@@ -27,15 +35,13 @@ export async function plan(briefPath: string, options: PlanOptions): Promise<voi
   if (!library.ok) return answerFault(json, library.fault);
   const by = rankingFrom(options.by);
   if (!by.ok) return answerFault(json, by.fault);
-  const coverage = coverageFrom(options.coverage);
-  if (!coverage.ok) return answerFault(json, coverage.fault);
+  const covered = await coverageOf(brief.value, dirname(resolve(briefPath)), options.coverage);
+  if (!covered.ok) return answerFault(json, covered.fault);
 
   progress('Laying the job out in every way that the library allows');
   const laid = layOutCandidates(brief.value, library.value);
-  const candidates = rank(
-    costCandidates(laid, library.value, () => coverage.value),
-    by.value,
-  );
+  const costed = costCandidates(laid, library.value, coverageFrom(covered.value));
+  const candidates = rank(costed, by.value);
   const { currency } = library.value;
   answer(
     json,
@@ -43,7 +49,7 @@ export async function plan(briefPath: string, options: PlanOptions): Promise<voi
       title: brief.value.title,
       currency,
       rankedBy: by.value,
-      coverage: coverage.value,
+      coverage: covered.value,
       candidates: candidates.map(describeCandidate),
       refused: laid.refused.map(describeRefused),
     },
@@ -68,13 +74,37 @@ function rankingFrom(word: string): Result<Ranking> {
     : ok(ranking);
 }
 
-function coverageFrom(written: string): Result<number> {
-  const total = Number(written);
-  if (written.trim() !== '' && total >= 0 && total <= 4) return ok(total);
-  return refuse({
+/** The coverage of every face: what was given for all of them, or what their art takes, found from `folder`. */
+async function coverageOf(
+  brief: Brief,
+  folder: string,
+  given: string | undefined,
+): Promise<Result<CoverageOfFaces>> {
+  if (given !== undefined) {
+    const total = Number(given);
+    if (given.trim() === '' || !(total >= 0 && total <= 4)) return refuse(noCoverage(given));
+    return ok(facesOf(brief).map(({ piece, name }) => ({ piece: piece.name, face: name, total })));
+  }
+  progress('Measuring how much ink the art takes');
+  const looked = await lookThroughArt(rebaseArt(brief, (file) => resolve(folder, file)));
+  if (!looked.ok) return withoutArt(looked.fault);
+  const measured = await measureJob(looked.value.job);
+  if (!measured.ok) return withoutArt(measured.fault);
+  return ok(
+    measured.value.map(({ piece, face, coverage }) => ({ piece, face, total: inkCoverage(coverage) })),
+  );
+}
+
+function withoutArt(fault: Fault): Result<never> {
+  const { remedy } = fault;
+  return refuse({ ...fault, remedy: `${remedy} To plan without the art, say what it covers: --coverage 1.` });
+}
+
+function noCoverage(given: string): Fault {
+  return {
     code: 'plan-impossible',
-    message: `"${written}" is not a coverage.`,
+    message: `"${given}" is not a coverage.`,
     remedy: 'Give the sum of all inks: 0 for blank paper, 1 for one ink all over, 4 for four of them.',
     where: '--coverage',
-  });
+  };
 }

@@ -25,7 +25,10 @@ program
   .command('plan <brief>')
   .description('every way to print a brief with a library of printers and papers, and what it costs')
   .requiredOption('--library <file>', 'the library of printers and papers (JSON)')
-  .option('--coverage <total>', 'how much of every face its inks cover, all inks together, 0 to 4', '1')
+  .option(
+    '--coverage <total>',
+    'take this for the coverage of every face, all inks together, 0 to 4, and do not measure it',
+  )
   .option('--by <what>', 'rank by cost, time or waste', 'cost')
   .option('--json', 'answer in JSON', false)
   .action(plan);

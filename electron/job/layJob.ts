@@ -16,18 +16,28 @@ export interface LaidJob {
 
 /** Lays out a brief whose faces name whole paths. Nothing is written. */
 export async function layJob(brief: Brief): Promise<Result<LaidJob>> {
+  const looked = await lookThroughArt(brief);
+  if (!looked.ok) return looked;
+  const { job, notices } = looked.value;
+  const arranged = layOutBrief(brief);
+  if (!arranged.ok) return arranged;
+  return ok({
+    job: { ...job, arrangement: arranged.value.positions },
+    notices: [...notices, ...arranged.value.notices],
+  });
+}
+
+/** A brief whose faces name whole paths as a job with its art, not laid out yet. */
+export async function lookThroughArt(brief: Brief): Promise<Result<LaidJob>> {
   const files = await openJobArt(brief);
   if (!files.ok) return files;
   const art = findArt(brief, files.value);
   if (!art.ok) return art;
-  const arranged = layOutBrief(brief);
-  if (!arranged.ok) return arranged;
   return ok({
-    job: { schema: JOB_SCHEMA, brief, art: art.value, arrangement: arranged.value.positions },
+    job: { schema: JOB_SCHEMA, brief, art: art.value, arrangement: [] },
     notices: [
       ...[...files.value.values()].flatMap((file) => file.notices),
       ...art.value.map((a) => `${a.piece}, ${a.face}: ${a.said}`),
-      ...arranged.value.notices,
     ],
   });
 }

@@ -5,9 +5,9 @@ import type { Library } from '../../shared/library/library.ts';
 import type { LaidCandidate, PlanCandidate } from '../../shared/plan/candidate.ts';
 import { costCandidates } from '../../shared/plan/costCandidates.ts';
 import { type CostCurve, costCurves, type Quantities } from '../../shared/plan/costCurve.ts';
+import { type CoverageOfFaces, coverageFrom } from '../../shared/plan/coverageOfFaces.ts';
 import { type LaidPlan, layOutCandidates } from '../../shared/plan/layOutCandidates.ts';
 import type { WhatIf } from '../../shared/plan/whatIf.ts';
-import { type CoverageOfFaces, coverageFrom } from './coverageOfFaces.ts';
 
 /** What is reckoned with besides the layouts, which are those of the last answer. */
 export interface Terms {

@@ -2,9 +2,9 @@
 import { useEffect, useState } from 'react';
 import { inkCoverage } from '../../shared/ink/coverage.ts';
 import type { Job } from '../../shared/job/job.ts';
+import type { CoverageOfFaces } from '../../shared/plan/coverageOfFaces.ts';
 import { host } from '../hostClient/host.ts';
 import { useJob } from '../state/store.ts';
-import type { CoverageOfFaces } from './coverageOfFaces.ts';
 
 export interface KnownCoverage {
   readonly faces: CoverageOfFaces;
@@ -23,7 +23,7 @@ export function useCoverage(): KnownCoverage {
   useEffect(() => {
     let wanted = true;
     setKnown(MEASURING);
-    void measure(job).then((measured) => {
+    void measureCoverage(job).then((measured) => {
       if (wanted) setKnown(measured);
     });
     return () => {
@@ -33,7 +33,8 @@ export function useCoverage(): KnownCoverage {
   return known;
 }
 
-async function measure(job: Job): Promise<KnownCoverage> {
+/** How much of each face its inks cover, as the host measures it, and how that is known. */
+export async function measureCoverage(job: Job): Promise<KnownCoverage> {
   const measured = await host.ink.coverage({ job });
   if (!measured.ok) {
     return {

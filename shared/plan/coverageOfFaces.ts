@@ -1,6 +1,6 @@
 // How much of each face its inks cover, as it was measured, or a guess where it was not measured yet.
-import type { FaceName } from '../../shared/layout/position.ts';
-import type { Coverage } from '../../shared/plan/candidate.ts';
+import type { FaceName } from '../layout/position.ts';
+import type { Coverage } from './candidate.ts';
 
 export interface CoveredFace {
   readonly piece: string;
@@ -12,7 +12,7 @@ export interface CoveredFace {
 export type CoverageOfFaces = readonly CoveredFace[];
 
 /** What is taken for a face that was not measured yet: as much ink as would cover it once. */
-export const GUESSED = 1;
+const GUESSED = 1;
 
 export function coverageFrom(faces: CoverageOfFaces): Coverage {
   const known = new Map(faces.map(({ piece, face, total }) => [`${face} ${piece}`, total]));
