@@ -132,7 +132,6 @@ describe('Quick plans', () => {
           const wasteful = forms.map((form, f) => (f === 0 ? { ...form, sheets: form.sheets + more } : form));
           fc.pre(wasteful.length > 1);
           expect(weighGang(order, fewerNearBy(order, wasteful, 1e7)).sheets).toBe(least);
-          expect(fewerNearBy(order, wasteful, 0)).toBe(wasteful);
         },
       ),
       { numRuns: 60 },
