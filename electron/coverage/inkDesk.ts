@@ -47,5 +47,5 @@ export class InkDesk {
 const GIVEN_UP: Fault = {
   code: 'art-took-too-long',
   message: 'The ink of the art could not be measured: it took too long, or the art broke the measuring.',
-  remedy: 'Have the art exported again with less detail, or enter the coverage by hand.',
+  remedy: 'Have the art exported again with less detail.',
 };
