@@ -45,7 +45,8 @@ export function fewerNearBy(order: GangOrder, forms: readonly GangForm[], work: 
   const filler = createFiller(order, forms.length, work);
   let best = forms;
   for (;;) {
-    const found = filler.divideLike(best.map((form) => form.sheets));
+    // A form that was emptied on the way may be needed again.
+    const found = filler.divideLike(forms.map((_, form) => best[form]?.sheets ?? 0));
     if (found === undefined) return best;
     best = found;
   }
