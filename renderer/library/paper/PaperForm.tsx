@@ -6,6 +6,7 @@ import { Tick } from '../../controls/Tick.tsx';
 import type { DraftPaper } from '../draft/draft.ts';
 import { EntryField } from '../EntryField.tsx';
 import { type EntryProps, listIn, propsOf } from '../entryProps.ts';
+import { sayWrong } from '../sayWrong.ts';
 import { newKey } from '../withOneMore.ts';
 import { FormFields } from './FormFields.tsx';
 import { otherCaliper, otherWeight } from './otherMeasure.ts';
@@ -19,6 +20,7 @@ export function PaperForm({ currency, units, ...props }: PaperFormProps) {
   const { value, field, wrongs, type, take } = props;
   const { forms, coated } = value;
   const formList = listIn(props, `${field}.forms`, forms, (changed) => ({ forms: changed }));
+  const notAlike = sayWrong('Both sides are alike', `${field}.sidesAlike`, wrongs);
   const addForm = () => {
     const last = forms.at(-1);
     if (last !== undefined) take({ forms: [...forms, { ...last, key: newKey() }] });
@@ -69,9 +71,7 @@ export function PaperForm({ currency, units, ...props }: PaperFormProps) {
           onChange={(sidesAlike) => take({ sidesAlike })}
         />
       </div>
-      {wrongs[`${field}.sidesAlike`] !== undefined && (
-        <p className="entry-wrong">Both sides are alike: {wrongs[`${field}.sidesAlike`]}.</p>
-      )}
+      {notAlike !== undefined && <p className="entry-wrong">{notAlike}</p>}
       <section className="entry-part" aria-label="What it is bought as">
         <h4>What it is bought as</h4>
         {forms.map((form, i) => (

@@ -2,9 +2,14 @@
 import { SHEET_SIZES } from '../../../shared/library/sheetSizes.ts';
 import type { Unit } from '../../../shared/units/length.ts';
 import { sizeTyped } from '../../brief/draft.ts';
-import type { Option } from '../../controls/Choice.tsx';
 
-export function sizesOffered(units: Unit): readonly Option<string>[] {
+/** A size that is offered: as it would be typed, and as it is called. */
+interface SizeOffered {
+  readonly value: string;
+  readonly label: string;
+}
+
+export function sizesOffered(units: Unit): readonly SizeOffered[] {
   const own = units === 'mm' ? 'mm' : 'in';
   const isOwn = ({ size }: (typeof SHEET_SIZES)[number]) => size[0].unit === own;
   const sizes = [...SHEET_SIZES.filter(isOwn), ...SHEET_SIZES.filter((size) => !isOwn(size))];
