@@ -61,21 +61,21 @@ export function ChosenCandidate({ candidate: c, currency, taken, take }: Props) 
               <th scope="row">
                 <CostSwatch part={part} /> {name}
               </th>
-              <td>{money(c.cost[part])}</td>
+              <td className="amount">{money(c.cost[part])}</td>
             </tr>
           ))}
         </tbody>
         <tfoot>
           <tr>
             <th scope="row">In all</th>
-            <td>{money(c.cost.total)}</td>
+            <td className="amount">{money(c.cost.total)}</td>
           </tr>
           <tr>
             <th scope="row">For each piece</th>
-            <td>{money(c.perPiece)}</td>
+            <td className="amount">{money(c.perPiece)}</td>
           </tr>
           <tr>
-            <td colSpan={2} className="soft">
+            <td colSpan={2} className="soft sure">
               Between {money(c.spread.low)} and {money(c.spread.high)}, by how sure the ink is.
             </td>
           </tr>
