@@ -3,11 +3,11 @@ import type { FileEntry, FileHandle } from '../../shared/contract/handles.ts';
 import type { Fault, Result } from '../../shared/fault/result.ts';
 import { nameOfEvent, type RunEvent } from '../../shared/run/events.ts';
 import type { RunLog } from '../../shared/run/logText.ts';
-import type { RunPlan } from '../../shared/run/plan.ts';
 import { lastCount, type Run } from '../../shared/run/run.ts';
 import { host } from '../hostClient/host.ts';
 import { app } from '../state/store.ts';
 import { ask } from './ask.ts';
+import { planRunNow } from './planRunNow.ts';
 import { saveJob } from './saving.ts';
 
 /** Asks the host for the runs of the job in this file. */
@@ -31,12 +31,26 @@ export async function record(event: RunEvent): Promise<Fault | undefined> {
   return undefined;
 }
 
+/** Whether a run is being begun: working its plan out takes a moment, and a second press would begin a second run. */
+let beginning = false;
+
 /** Begins a run, saving the job first where it never was; asks first where another one is not delivered. */
-export async function beginRun(plan: RunPlan, undelivered: boolean): Promise<void> {
-  const { report, showRunPart } = app.getState();
+export async function beginRun(undelivered: boolean): Promise<void> {
+  if (beginning) return;
+  beginning = true;
+  try {
+    await begin(undelivered);
+  } finally {
+    beginning = false;
+  }
+}
+
+async function begin(undelivered: boolean): Promise<void> {
   if (app.getState().file === undefined && !(await saveJob())) return;
   if (undelivered && !(await mayBeginAnother())) return;
-  const fault = await record({ kind: 'begun', plan });
+  const { history, report, showRunPart } = app.getState();
+  if (history === undefined) return;
+  const fault = await record({ kind: 'begun', plan: await planRunNow(history.present) });
   if (fault === undefined) showRunPart('count');
   else report(fault);
 }

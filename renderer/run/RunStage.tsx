@@ -16,7 +16,6 @@ import '../look/readStage.css';
 import './run.css';
 import { SendPart } from './SendPart.tsx';
 import { runOf, useRunLog } from './useRun.ts';
-import { useRunPlan } from './useRunPlan.ts';
 import { useSendPlan } from './useSendPlan.ts';
 
 const PARTS: readonly { readonly value: RunPart; readonly label: string }[] = [
@@ -27,7 +26,6 @@ const PARTS: readonly { readonly value: RunPart; readonly label: string }[] = [
 
 export function RunStage() {
   const plan = useSendPlan();
-  const planNow = useRunPlan();
   const log = useRunLog();
   const run = runOf(log);
   const usual = partFor(run);
@@ -38,7 +36,7 @@ export function RunStage() {
   useEffect(() => showRunPart(undefined), [usual]);
   const last = run === undefined ? undefined : lastCount(run);
   useActions({
-    'begin-run': { run: () => void beginRun(planNow(), run !== undefined && nextStep(run) !== 'done') },
+    'begin-run': { run: () => void beginRun(run !== undefined && nextStep(run) !== 'done') },
     'take-back-count': {
       run: () => run !== undefined && void takeBackLast(run),
       can: last !== undefined,

@@ -4,12 +4,10 @@ import { planRun } from '../../../shared/run/plan.ts';
 import { Button } from '../../controls/Button.tsx';
 import { beginRun } from '../../desk/runs.ts';
 import { useApp, useJob } from '../../state/store.ts';
-import { useRunPlan } from '../useRunPlan.ts';
 
 export function BeginPanel() {
   const job = useJob();
   const saved = useApp((s) => s.file !== undefined);
-  const planNow = useRunPlan();
   const { sheets, needed, passes, designs } = planRun(job);
   const none = designs.every((d) => d.perSheet === 0);
   return (
@@ -24,7 +22,7 @@ export function BeginPanel() {
         <p className="soft">The job is not saved yet; it is saved first, so that the log has a place.</p>
       )}
       <div className="run-does">
-        <Button kind="main" off={none} onPress={() => void beginRun(planNow(), false)}>
+        <Button kind="main" off={none} onPress={() => void beginRun(false)}>
           {saved ? 'Begin the run' : 'Save the job and begin the run'}
         </Button>
       </div>

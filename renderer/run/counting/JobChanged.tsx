@@ -7,10 +7,8 @@ import { Button } from '../../controls/Button.tsx';
 import { Note } from '../../controls/Note.tsx';
 import { beginRun } from '../../desk/runs.ts';
 import { useJob } from '../../state/store.ts';
-import { useRunPlan } from '../useRunPlan.ts';
 
 export function JobChanged({ run }: { readonly run: Run }) {
-  const planNow = useRunPlan();
   const now = planRun(useJob(), run.plan.planned);
   if (JSON.stringify(now) === JSON.stringify(run.plan)) return null;
   return (
@@ -18,9 +16,7 @@ export function JobChanged({ run }: { readonly run: Run }) {
       <Note tone="ask">
         The job has been changed since this run began. The counts go by the job as it was then.
       </Note>
-      <Button onPress={() => void beginRun(planNow(), nextStep(run) !== 'done')}>
-        Begin a run of the changed job
-      </Button>
+      <Button onPress={() => void beginRun(nextStep(run) !== 'done')}>Begin a run of the changed job</Button>
     </div>
   );
 }
