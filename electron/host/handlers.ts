@@ -142,7 +142,7 @@ export function makeHandlers(on: HandlerServices): Handlers {
         return null;
       },
     },
-    ticket: { write: (ask) => writePapers(entries, ask, on.now()) },
+    ticket: { write: (ask) => writePapers(entries, library, ask, on.now()) },
     run: {
       read: ({ file }) => onPath(entries.files.resolve(file), (path) => runs.read(path)),
       record: ({ file, event }) =>

@@ -1,6 +1,7 @@
 // The papers of a job as files in memory: run sheet, dummy, cutting order, open job ticket and tables.
 import { basename } from 'node:path';
 import { ok, type Result } from '../../shared/fault/result.ts';
+import { hasOneForm } from '../../shared/geometry/work.ts';
 import { nameFiles } from '../../shared/job/fileNames.ts';
 import { facesOf, type Job } from '../../shared/job/job.ts';
 import { writeJob } from '../../shared/job/jobFile.ts';
@@ -71,7 +72,7 @@ export async function makeTicket(ask: TicketAsk): Promise<Result<MadeTicket>> {
   const measures = { plain: faces.plain.measure, strong: faces.strong.measure };
   const name = { file: file === undefined ? undefined : basename(file), fingerprint: fingerprintOf(job) };
   const bytes = new Map<TicketPart, Uint8Array>();
-  const notices: string[] = [];
+  const notices: string[] = [...unlikeSides(job, stock)];
   const setPdf = async (part: TicketPart, pages: Pages & Pick<DocumentInput, 'duplex'>) => {
     const written = await writeDocument({ ...pages, title: job.brief.title, created, faces });
     bytes.set(part, written.bytes);
@@ -116,6 +117,14 @@ export async function makeTicket(ask: TicketAsk): Promise<Result<MadeTicket>> {
     left: parts.filter((part) => !bytes.has(part)).map(named),
     notices: [...new Set(notices)],
   });
+}
+
+/** What is wrong with printing one form on both sides of this paper. */
+function unlikeSides({ brief }: Job, stock: Stock | undefined): readonly string[] {
+  if (stock?.sidesAlike !== false || !hasOneForm(brief.work)) return [];
+  return [
+    `The two sides of ${stock.name ?? 'this paper'} are not alike, and ${brief.work.style} prints fronts and backs on either of them. Take another paper or work-and-back.`,
+  ];
 }
 
 /** The names of the files of a job, made from its title as those of its sheets are. */

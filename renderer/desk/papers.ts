@@ -6,8 +6,8 @@ import { host } from '../hostClient/host.ts';
 import { app } from '../state/store.ts';
 import { chooseFolder } from './choose.ts';
 
-/** What was written; nothing where no folder was chosen. */
-export async function writePapers(job: Job): Promise<Result<Papers> | undefined> {
+/** What was written; nothing where no folder was chosen. `paper`: its name in the library, if it was said. */
+export async function writePapers(job: Job, paper: string | undefined): Promise<Result<Papers> | undefined> {
   const folder = await chooseFolder('The folder for run sheet and ticket');
   if (folder === undefined) return undefined;
   const { file } = app.getState();
@@ -15,5 +15,6 @@ export async function writePapers(job: Job): Promise<Result<Papers> | undefined>
     job,
     folder: folder.folder,
     ...(file === undefined ? {} : { file: file.file }),
+    ...(paper === undefined ? {} : { paper }),
   });
 }

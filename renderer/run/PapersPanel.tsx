@@ -5,9 +5,13 @@ import type { Result } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { useActions } from '../actions/useActions.ts';
 import { Button } from '../controls/Button.tsx';
+import { OneOf } from '../controls/Choice.tsx';
 import { FaultNote, Note } from '../controls/Note.tsx';
 import { writePapers } from '../desk/papers.ts';
-import { useJob } from '../state/store.ts';
+import { useApp, useJob } from '../state/store.ts';
+
+/** Stands for no paper among the names of papers, none of which is empty. */
+const NOT_SAID = '';
 
 interface Outcome {
   readonly job: Job;
@@ -16,13 +20,15 @@ interface Outcome {
 
 export function PapersPanel() {
   const job = useJob();
+  const papers = useApp((s) => s.library.papers);
+  const [paper, setPaper] = useState(NOT_SAID);
   const [busy, setBusy] = useState(false);
   const [outcome, setOutcome] = useState<Outcome | undefined>(undefined);
   const write = async () => {
     setBusy(true);
-    const papers = await writePapers(job);
+    const written = await writePapers(job, paper === NOT_SAID ? undefined : paper);
     setBusy(false);
-    if (papers !== undefined) setOutcome({ job, papers });
+    if (written !== undefined) setOutcome({ job, papers: written });
   };
   useActions({ 'write-papers': { run: () => void write(), can: !busy } });
   return (
@@ -32,6 +38,15 @@ export function PapersPanel() {
         The run sheet with the dummy of both sides, the dummy to hold, the cutting order, and the job as an
         open ticket and as tables.
       </p>
+      <OneOf
+        label="Paper that is loaded"
+        value={paper}
+        options={[
+          { value: NOT_SAID, label: 'Not said' },
+          ...papers.map(({ name }) => ({ value: name, label: name })),
+        ]}
+        onChange={setPaper}
+      />
       <div className="run-does">
         <Button off={busy} onPress={() => void write()}>
           Write the run sheet…

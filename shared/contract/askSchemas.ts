@@ -112,7 +112,7 @@ export const ASK_SCHEMAS: AskSchemas = {
     }),
     stop: nothing,
   },
-  ticket: { write: proving.extend({ file: file.optional() }) },
+  ticket: { write: proving.extend({ file: file.optional(), paper: words(500).optional() }) },
   run: {
     read: z.strictObject({ file }),
     record: z.strictObject({ file, event: eventSchema }),

@@ -7,6 +7,8 @@ export interface PapersAsk {
   readonly folder: FolderHandle;
   /** The job's own file, if it has one: the run sheet names it. */
   readonly file?: FileHandle | undefined;
+  /** The paper that is loaded, as the library calls it. */
+  readonly paper?: string | undefined;
 }
 
 /** What was written. */

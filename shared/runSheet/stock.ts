@@ -13,6 +13,8 @@ export interface Stock {
   readonly caliper?: number;
   /** Whether the paper is coated, and where. */
   readonly coated?: 'none' | 'one-side' | 'both-sides';
+  /** Whether its two sides are alike. */
+  readonly sidesAlike?: boolean;
   /** The highest pile that is cut at once, in pt. */
   readonly mostStack: number;
 }
@@ -23,12 +25,13 @@ export function stockFrom(library: Library, paper: string | undefined): Result<S
   if (paper === undefined) return ok({ mostStack });
   const found = library.papers.find(({ name }) => name.toLowerCase() === paper.toLowerCase());
   if (found === undefined) return refuse(unknown(library, paper));
-  const { name, weight, caliper, coated } = found;
+  const { name, weight, caliper, coated, sidesAlike } = found;
   return ok({
     name,
     grammage: weight.grammage,
     caliper: (caliper.micrometres / 1000) * POINTS_PER.mm,
     coated,
+    sidesAlike,
     mostStack,
   });
 }

@@ -102,6 +102,18 @@ describe('the papers of a job', () => {
   });
 });
 
+describe('a paper that is named', () => {
+  it('is warned of where its sides differ and one form prints both', async () => {
+    const stock = { name: 'Cast-coated card', sidesAlike: false, mostStack: 144 };
+    const notices = async (job: Job) =>
+      granted(await writeTicket({ job: inHost(job), file: undefined, to: at('papers'), now, stock })).notices;
+    expect(await notices(jobOf(CARDS))).toEqual([
+      'The two sides of Cast-coated card are not alike, and work-and-turn prints fronts and backs on either of them. Take another paper or work-and-back.',
+    ]);
+    expect(await notices(jobOf(CARDS, { style: 'work-and-back', turn: 'end-to-end' }))).toEqual([]);
+  });
+});
+
 describe('the fingerprint of a job', () => {
   it('is the same wherever its art lies, and another for another job', () => {
     const job = jobOf(CARDS);
@@ -121,12 +133,15 @@ describe('the window', () => {
       const choice = await rig.host.handlers.choose.folder({ title: 'Papers' });
       if (choice.kind !== 'chosen') throw new Error('No folder was chosen');
       const ask = { job, folder: choice.chosen.folder, file: file!.file };
-      const papers = granted(await rig.host.handlers.ticket.write(ask));
+      const unknown = await rig.host.handlers.ticket.write({ ...ask, paper: 'Vellum' });
+      expect(unknown.ok ? '' : unknown.fault.code).toBe('paper-unknown');
+      const papers = granted(await rig.host.handlers.ticket.write({ ...ask, paper: 'Uncoated card' }));
       expect(papers.folder.place).toBe(folder);
       expect(papers.names).toContain('harvest-supper_run-sheet.pdf');
       expect(readdirSync(folder)).toEqual(expect.arrayContaining([...papers.names]));
       const [page] = await readPages(readFileSync(at('harvest-supper_run-sheet.pdf')));
       expect(page!.text).toContain('Job file start.turnlay.');
+      expect(page!.text).toContain('Uncoated card');
       const lost = await rig.host.handlers.ticket.write({ job, folder: 'f'.repeat(32) as FolderHandle });
       expect(lost.ok ? '' : lost.fault.code).toBe('handle-unknown');
     } finally {
