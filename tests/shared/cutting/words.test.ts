@@ -190,6 +190,58 @@ describe('what is told before the first cut', () => {
     expect(notices({}, 1).join(' ')).not.toContain('neighbours whose art');
   });
 
+  it('is for each cut whether the art of just its neighbours meets', () => {
+    const bleeding = { name: 'Card', bleed: 9, turned: 'head-to-head' as const, hasBack: true };
+    const designs = [bleeding, { ...bleeding, name: 'Plain', bleed: 0 }];
+    /** The steps whose neighbours meet, on the sheet as it is and turned a quarter. */
+    const meeting = (boxes: readonly (readonly [string, number, number, number, number])[]) =>
+      [false, true].map((isTurned) => {
+        const input = sheetToCut(
+          { w: 8, h: 8 },
+          boxes.map(([, x, y, w, h]) => (isTurned ? { x: y, y: x, w: h, h: w } : { x, y, w, h })),
+          72,
+        );
+        const arrangement = input.arrangement.map((p, i) => ({ ...p, piece: boxes[i]![0] }));
+        const order = planned({ ...input, arrangement, designs });
+        const commons = order.steps.filter((s) => s.kind === 'common').length;
+        const notice = order.notices.find((n) => n.includes('neighbours whose art')) ?? 'none';
+        return [commons, /steps? [\d, and]+/.exec(notice)?.[0].trim() ?? notice];
+      });
+    const plain = [
+      ['Plain', 1, 1, 2, 2],
+      ['Plain', 3, 1, 2, 2],
+    ] as const;
+    expect(meeting(plain)).toEqual([
+      [1, 'none'],
+      [1, 'none'],
+    ]);
+    // A card that bleeds, in line with the cut but in another row, whose rows are parted first.
+    const aside = [
+      ...plain,
+      ['Card', 3, 4, 2, 1],
+      ['Plain', 1, 4, 1, 3],
+      ['Plain', 2.5, 5.5, 3, 1.5],
+    ] as const;
+    expect(meeting(aside)).toEqual([
+      [1, 'none'],
+      [1, 'none'],
+    ]);
+    for (const [left, right] of [
+      ['Card', 'Plain'],
+      ['Plain', 'Card'],
+    ] as const) {
+      expect(
+        meeting([
+          [left, 1, 1, 2, 2],
+          [right, 3, 1, 2, 2],
+        ]),
+      ).toEqual([
+        [1, 'step 5'],
+        [1, 'step 5'],
+      ]);
+    }
+  });
+
   it('is which strips are slivers', () => {
     const sliver =
       'In steps 6 and 8 no more than 0.118 in comes off: cut low piles with a sharp knife, or the strip tears.';
@@ -204,6 +256,16 @@ describe('what is told before the first cut', () => {
     expect(order.notices).toContain(
       `In step ${step.number} waste lies under the clamp and what is wanted before the knife: hold it square.`,
     );
+  });
+
+  it.each([
+    ['left', { x: 0, y: 1 }],
+    ['tail', { x: 1, y: 0 }],
+    ['right', { x: 2, y: 1 }],
+    ['lead', { x: 1, y: 2 }],
+  ])('is that a piece at the %s edge of the paper ends with it', (_edge, at) => {
+    const { notices: told } = planned(sheetToCut({ w: 4, h: 4 }, [{ ...at, w: 2, h: 2 }], 72));
+    expect(told).toContain("The paper's own edge is an edge of position 1: nothing is cut there.");
   });
 
   it('is which pieces end with the paper, and which come off with their backs up', () => {
