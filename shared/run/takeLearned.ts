@@ -32,15 +32,19 @@ function takeOvers({ rates }: Library, { overs }: Learned) {
     rules: rates.overs.map((rule, i) => ({ ...rule, percent: overs[i]?.percent ?? rule.percent })),
     changes: changed.map(
       ({ before, percent, runs }) =>
-        `Overs of runs of ${before.from} good sheets and more: ${percent} in a hundred instead of ${before.percent}, at least ${before.least} as before. ${runs} runs show it.`,
+        `Overs of ${runsFrom(before.from)}: ${percent} in a hundred instead of ${before.percent}, at least ${before.least} as before. ${runs} runs show it.`,
     ),
     waiting: overs
       .filter(({ percent, runs }) => percent === undefined && runs > 0)
       .map(
         ({ before, runs }) =>
-          `Overs of runs of ${before.from} good sheets and more: ${runs} of the ${RUNS_FOR_OVERS} runs that are needed.`,
+          `Overs of ${runsFrom(before.from)}: ${runs} of the ${RUNS_FOR_OVERS} runs that are needed.`,
       ),
   };
+}
+
+function runsFrom(sheets: number): string {
+  return sheets === 0 ? 'the shortest runs' : `runs of ${sheets} good sheets and more`;
 }
 
 function waitingTimes({ times }: Learned): readonly string[] {

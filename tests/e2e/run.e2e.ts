@@ -101,7 +101,7 @@ test('thirty sheets are run with spoilage, over a power cut, and delivered', asy
   );
   const passes = '61 times through the printer instead of 60';
   await expect(cost.getByRole('row', { name: /^Ink reckoned/ })).toContainText(passes);
-  await cost.getByLabel("Ink by the printer's counter, ml").fill('90');
+  await cost.getByLabel('Ink by the counter, ml').fill('90');
   await cost.getByLabel('Minutes at the printer').fill('75');
   await cost.getByRole('button', { name: 'Note what was measured' }).click();
   await expect(cost.getByRole('row', { name: /^Ink measured/ })).toContainText('90 ml measured where');

@@ -19,7 +19,7 @@ export function CostPanel({ run }: { readonly run: Run }) {
           Choose where the job runs in the Plan stage before the next one is begun.
         </Note>
       ) : (
-        <table className="delivery-table cost-table">
+        <table className="delivery-table against-table">
           <thead>
             <tr>
               <th scope="col">Part</th>

@@ -30,7 +30,7 @@ export function MeasuredForm({ run }: { readonly run: Run }) {
       }}
     >
       <Field
-        label="Ink by the printer's counter, ml"
+        label="Ink by the counter, ml"
         size="some"
         value={ink}
         hint="all inks together"
@@ -41,7 +41,7 @@ export function MeasuredForm({ run }: { readonly run: Run }) {
         label="Minutes at the printer"
         size="some"
         value={minutes}
-        hint="with setting up, without drying"
+        hint="with setting up"
         wrong={wrong(minutesRead)}
         onChange={setMinutes}
       />

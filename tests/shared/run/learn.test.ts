@@ -179,9 +179,7 @@ describe('what was learned', () => {
     );
     expect(first.changes[2]).toMatch(/^Ink of Hand-fed sheet printer: 3 readings more\. ./);
     expect(first.changes).toHaveLength(3);
-    expect(first.waiting).toEqual([
-      'Overs of runs of 0 good sheets and more: 3 of the 5 runs that are needed.',
-    ]);
+    expect(first.waiting).toEqual(['Overs of the shortest runs: 3 of the 5 runs that are needed.']);
     const { rates, printers } = first.library;
     expect(rates.overs).toEqual([RULES[0], { from: 100, percent: 9.5, least: 6 }]);
     expect(printers[0]?.feeds[0].hand).toEqual({ load: 9.1, align: 12.2, turn: 6.1 });
@@ -196,7 +194,7 @@ describe('what was learned', () => {
   it('waits for more runs where there are too few, and leaves the library as it is', () => {
     const { changes, waiting, library: after } = takeLearned(library, learnFrom(runs(2, 50, 9), library));
     expect([changes, after]).toEqual([[], library]);
-    expect(waiting).toEqual(['Overs of runs of 0 good sheets and more: 2 of the 5 runs that are needed.']);
+    expect(waiting).toEqual(['Overs of the shortest runs: 2 of the 5 runs that are needed.']);
   });
 
   it('of a printer that is there as long as it is called so', () => {
