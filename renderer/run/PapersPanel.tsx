@@ -38,16 +38,16 @@ export function PapersPanel() {
         The run sheet with the dummy of both sides, the dummy to hold, the cutting order, and the job as an
         open ticket and as tables.
       </p>
-      <OneOf
-        label="Paper that is loaded"
-        value={paper}
-        options={[
-          { value: NOT_SAID, label: 'Not said' },
-          ...papers.map(({ name }) => ({ value: name, label: name })),
-        ]}
-        onChange={setPaper}
-      />
-      <div className="run-does">
+      <div className="run-does run-papers">
+        <OneOf
+          label="Paper that is loaded"
+          value={paper}
+          options={[
+            { value: NOT_SAID, label: 'Not said' },
+            ...papers.map(({ name }) => ({ value: name, label: name })),
+          ]}
+          onChange={setPaper}
+        />
         <Button off={busy} onPress={() => void write()}>
           Write the run sheet…
         </Button>
