@@ -29,7 +29,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   runSheet: ['fault', 'geometry', 'units', 'layout', 'bench', 'marks', 'job', 'library', 'pdf', 'cutting'],
   ticket: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf', 'cutting', 'runSheet'],
   library: ['fault', 'geometry', 'units', 'layout', 'ink', 'job'],
-  plan: ['fault', 'geometry', 'units', 'layout', 'ink', 'job', 'library', 'cutting'],
+  plan: ['fault', 'geometry', 'units', 'layout', 'ink', 'job', 'library', 'cutting', 'gang'],
   packingSlip: ['fault', 'geometry', 'units', 'marks', 'job', 'pdf', 'run', 'runSheet'],
   intake: ['geometry', 'units', 'layout', 'pdf'],
   contract: ['fault', 'geometry', 'units', 'layout', 'job', 'run', 'pdf', 'proof', 'library', 'ink', 'gang'],

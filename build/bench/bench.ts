@@ -4,10 +4,12 @@ import { benchDrag } from './drag.ts';
 import { benchGang } from './gang.ts';
 import { benchLayout } from './layout.ts';
 import { benchPictures } from './pictures.ts';
+import { benchPlan } from './plan.ts';
 import { benchSending } from './send.ts';
 
 benchLayout();
 benchCutting();
+benchPlan();
 benchSending();
 await benchDrag();
 await benchPictures();
