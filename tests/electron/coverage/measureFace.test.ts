@@ -122,6 +122,64 @@ describe('The inks of a page', () => {
       [0, 0.25, 0, 0.5],
     ],
     [
+      'a pattern that is told its ink where it is used',
+      {
+        drawing: '/Tint cs 0 0.5 0 0 /Dots scn 0 0 144 108 re f',
+        resources: '/ColorSpace << /Tint [/Pattern /DeviceCMYK] >> /Pattern << /Dots 3 0 R >>',
+        objects: {
+          3: pack(
+            '0 0 6 12 re f',
+            '/Type /Pattern /PatternType 1 /PaintType 2 /TilingType 1 /BBox [0 0 12 12] /XStep 12 /YStep 12 /Resources << >>',
+          ),
+        },
+      },
+      [0, 0.25, 0, 0],
+    ],
+    [
+      'type whose letters are drawings',
+      {
+        drawing: '1 0 0 0 k BT /Squares 1 Tf 0 0 Td (a) Tj ET',
+        resources: '/Font << /Squares 3 0 R >>',
+        objects: {
+          3: '<< /Type /Font /Subtype /Type3 /FontBBox [0 0 72 108] /FontMatrix [1 0 0 1 0 0] /CharProcs << /square 4 0 R >> /Encoding << /Type /Encoding /Differences [97 /square] >> /FirstChar 97 /LastChar 97 /Widths [72] /Resources << >> >>',
+          4: pack('72 0 d0 0 0 72 54 re f 0 0 1 0 k 0 54 72 54 re f'),
+        },
+      },
+      [0.25, 0, 0.25, 0],
+    ],
+    [
+      'two inks of one space, mixed',
+      {
+        drawing: '/Two cs 0.5 0.25 scn 0 0 144 108 re f',
+        resources: '/ColorSpace << /Two [/DeviceN [/Cyan /Marigold] /DeviceCMYK 3 0 R] >>',
+        objects: {
+          3: pack('{ 0 exch 0 }', '/FunctionType 4 /Domain [0 1 0 1] /Range [0 1 0 1 0 1 0 1]'),
+        },
+      },
+      [0.5, 0, 0.25, 0],
+    ],
+    [
+      'an ink, whatever is written in notes, names and remarks of the drawing',
+      {
+        drawing:
+          '/k << /Says (1 1 1 1 k \\) 1 g) /Hex <31206b> >> DP % 1 1 1 1 k\n0.4 0 0 0 k /g MP 0 0 144 108 re f',
+      },
+      [0.4, 0, 0, 0],
+    ],
+    [
+      'a stencil, which has no colours of its own',
+      {
+        ...pictured(
+          pack(
+            Uint8Array.from([0b10000000, 0b00000000]),
+            '/Type /XObject /Subtype /Image /Width 2 /Height 2 /BitsPerComponent 1 /ImageMask true',
+          ),
+        ),
+        drawing: '0 0 1 0 k q 144 0 0 108 0 0 cm /Picture Do Q',
+      },
+      [0, 0, 0.75, 0],
+    ],
+    [
       'a picture of four inks',
       pictured(pictureOf(2, 2, [255, 51, 0, 128, 0, 51, 0, 128, 255, 51, 0, 0, 0, 51, 0, 0], '/DeviceCMYK')),
       [0.5, 0.2, 0, 0.251],
