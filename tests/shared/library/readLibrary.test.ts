@@ -1,4 +1,5 @@
 // A library of printers and papers is read whole or refused with the field that is wrong.
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { LIBRARY_SCHEMA } from '../../../shared/library/library.ts';
 import { readLibrary, readLibraryFields, writeLibrary } from '../../../shared/library/readLibrary.ts';
@@ -44,6 +45,12 @@ describe('a library', () => {
     const forms = papers.flatMap((paper) => paper.forms);
     expect(new Set(forms.map((form) => form.is))).toEqual(new Set(['sheet', 'parent', 'roll']));
     expect(new Set(forms.map((form) => form.price.per))).toEqual(new Set(['sheet', 'ream', 'kg', 'metre']));
+  });
+
+  it('is what the README shows', () => {
+    const readme = readFileSync(new URL('../../../README.md', import.meta.url), 'utf8');
+    const shown = /## The library[\s\S]*?```json\n([\s\S]*?)```/.exec(readme)?.[1] ?? '';
+    expect(complaints(JSON.parse(shown))).toEqual([]);
   });
 
   it('may hold nothing yet', () => {
