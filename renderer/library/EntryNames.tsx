@@ -30,6 +30,7 @@ export function EntryNames({ title, entries, chosen, onChoose, add, onAdd }: Ent
           aria-label={title}
           selectionMode="single"
           selectionBehavior="replace"
+          escapeKeyBehavior="none"
           selectedKeys={chosen === undefined ? [] : [chosen]}
           onSelectionChange={(keys) => {
             const [key] = keys === 'all' ? [] : keys;

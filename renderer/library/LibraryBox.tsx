@@ -1,15 +1,15 @@
 // The printers and papers of the studio: a list of them at the left, what is chosen at the right.
 import { useState } from 'react';
 import { useStore } from 'zustand';
-import { actionFor } from '../actions/keys.ts';
 import { Box } from '../controls/Box.tsx';
 import { ask } from '../desk/ask.ts';
 import { keepLibrary } from '../desk/library.ts';
-import { app, useApp } from '../state/store.ts';
+import { app } from '../state/store.ts';
 import { Entry } from './Entry.tsx';
 import { EntryList } from './EntryList.tsx';
 import { type Editor, openEditor } from './editor.ts';
 import { LibraryFoot } from './LibraryFoot.tsx';
+import { useEditorKeys } from './useEditorKeys.ts';
 import './library.css';
 
 interface LibraryBoxProps {
@@ -19,9 +19,9 @@ interface LibraryBoxProps {
 }
 
 export function LibraryBox({ printer, onClose }: LibraryBoxProps) {
-  const begun = useApp((s) => s.begun);
   const [editor] = useState(() => openEditor(app.getState().library, keepLibrary, printer));
   const { editing } = useStore(editor.state);
+  useEditorKeys(editor);
   const close = async () => {
     editor.settle();
     if (await mayClose(editor)) onClose();
@@ -33,12 +33,7 @@ export function LibraryBox({ printer, onClose }: LibraryBoxProps) {
         className="library"
         onBlur={editor.settle}
         onKeyDown={(event) => {
-          const isField = event.target instanceof HTMLInputElement;
-          if (isField && event.key === 'Enter') editor.settle();
-          if (isField || begun === undefined) return;
-          const action = actionFor(event, begun);
-          if (action === 'undo') editor.undo();
-          if (action === 'redo') editor.redo();
+          if (event.key === 'Enter' && event.target instanceof HTMLInputElement) editor.settle();
         }}
       >
         <EntryList editor={editor} editing={editing} />
