@@ -31,17 +31,17 @@ export async function record(event: RunEvent): Promise<Fault | undefined> {
   return undefined;
 }
 
-/** Whether a run is being begun: working its plan out takes a moment, and a second press would begin a second run. */
-let beginning = false;
-
-/** Begins a run, saving the job first where it never was; asks first where another one is not delivered. */
+/**
+ * Begins a run, saving the job first where it never was; asks first where another one is not delivered. As long as one is
+ * being begun a second press does nothing.
+ */
 export async function beginRun(undelivered: boolean): Promise<void> {
-  if (beginning) return;
-  beginning = true;
+  if (app.getState().beginningRun) return;
+  app.setState({ beginningRun: true });
   try {
     await begin(undelivered);
   } finally {
-    beginning = false;
+    app.setState({ beginningRun: false });
   }
 }
 

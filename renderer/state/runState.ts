@@ -11,6 +11,8 @@ export interface RunState {
   readonly runLog: { readonly file: FileHandle; readonly log: RunLog } | undefined;
   /** The part that was chosen; none as long as the runs themselves tell which it is. */
   readonly runPart: RunPart | undefined;
+  /** Whether a run is being begun: its plan is worked out, which takes a moment. */
+  readonly beginningRun: boolean;
   readonly noteRuns: (file: FileHandle, log: RunLog) => void;
   /** Without a part, the one that the runs tell. */
   readonly showRunPart: (part: RunPart | undefined) => void;
@@ -19,6 +21,7 @@ export interface RunState {
 export const runState: StateCreator<RunState> = (set) => ({
   runLog: undefined,
   runPart: undefined,
+  beginningRun: false,
   noteRuns: (file, log) => set({ runLog: { file, log } }),
   showRunPart: (runPart) => set({ runPart }),
 });

@@ -42,7 +42,8 @@ test('another way of working is chosen and taken back, and the quantity changes 
   await expect(plan).toContainText('One side only would leave the backs unprinted.');
   await expect(plan).toContainText('left 0.375 in, right 0.375 in');
 
-  await plan.getByText('Work-and-back, turned end to end').click();
+  const ways = plan.getByRole('region', { name: 'Ways of working' });
+  await ways.getByText('Work-and-back, turned end to end').click();
   await expect(plan).toContainText('The lead and tail margins register the second pass');
   await page.keyboard.press('Control+z');
   await expect(plan).toContainText('The left and right margins register the second pass');

@@ -8,6 +8,7 @@ import { useApp, useJob } from '../../state/store.ts';
 export function BeginPanel() {
   const job = useJob();
   const saved = useApp((s) => s.file !== undefined);
+  const beginning = useApp((s) => s.beginningRun);
   const { sheets, needed, passes, designs } = planRun(job);
   const none = designs.every((d) => d.perSheet === 0);
   return (
@@ -22,9 +23,10 @@ export function BeginPanel() {
         <p className="soft">The job is not saved yet; it is saved first, so that the log has a place.</p>
       )}
       <div className="run-does">
-        <Button kind="main" off={none} onPress={() => void beginRun(false)}>
+        <Button kind="main" off={none || beginning} onPress={() => void beginRun(false)}>
           {saved ? 'Begin the run' : 'Save the job and begin the run'}
         </Button>
+        {beginning && <span role="status">The plan is reckoned once more, with the ink of the art…</span>}
       </div>
       {none && <p className="soft">Nothing lies on the sheet. Lay pieces out on the bench first.</p>}
     </section>

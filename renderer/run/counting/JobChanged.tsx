@@ -6,9 +6,10 @@ import type { Run } from '../../../shared/run/run.ts';
 import { Button } from '../../controls/Button.tsx';
 import { Note } from '../../controls/Note.tsx';
 import { beginRun } from '../../desk/runs.ts';
-import { useJob } from '../../state/store.ts';
+import { useApp, useJob } from '../../state/store.ts';
 
 export function JobChanged({ run }: { readonly run: Run }) {
+  const beginning = useApp((s) => s.beginningRun);
   const now = planRun(useJob(), run.plan.planned);
   if (JSON.stringify(now) === JSON.stringify(run.plan)) return null;
   return (
@@ -16,7 +17,9 @@ export function JobChanged({ run }: { readonly run: Run }) {
       <Note tone="ask">
         The job has been changed since this run began. The counts go by the job as it was then.
       </Note>
-      <Button onPress={() => void beginRun(nextStep(run) !== 'done')}>Begin a run of the changed job</Button>
+      <Button off={beginning} onPress={() => void beginRun(nextStep(run) !== 'done')}>
+        Begin a run of the changed job
+      </Button>
     </div>
   );
 }

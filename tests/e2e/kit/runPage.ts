@@ -22,7 +22,8 @@ export class RunPage {
     await this.page.keyboard.press('Control+5');
     await this.page.getByText('Print and count', { exact: true }).click();
     await this.page.getByRole('button', { name: 'Begin the run' }).click();
-    await expect(this.page.getByLabel('Sheets loaded').last()).toBeFocused();
+    // The ink of the art is measured first.
+    await expect(this.page.getByLabel('Sheets loaded').last()).toBeFocused({ timeout: 30_000 });
   }
 
   get stands(): Locator {
