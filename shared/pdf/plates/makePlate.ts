@@ -92,7 +92,7 @@ export async function makePlate(page: Uint8Array, plate: Plate): Promise<MadePla
       const dict = asStream(context, value)?.dict ?? asDict(context, value);
       if (dict === undefined || !first(value)) return;
       if (asNumber(context, under(dict, 'PatternType')) === 2) shade(under(dict, 'Shading'));
-      else draw(value, resources, asNumber(context, under(dict, 'PaintType')) === 2 ? '' : BLACK);
+      else draw(value, resources, BLACK);
     });
     each('Shading', shade);
     each('Font', (value) => {

@@ -122,6 +122,20 @@ describe('The inks of a page', () => {
       [0, 0.25, 0, 0.5],
     ],
     [
+      'a pattern in the black that no operator has set',
+      {
+        drawing: '/Pattern cs /Bars scn 0 0 144 108 re f',
+        resources: '/Pattern << /Bars 3 0 R >>',
+        objects: {
+          3: pack(
+            '0 0 6 12 re f',
+            '/Type /Pattern /PatternType 1 /PaintType 1 /TilingType 1 /BBox [0 0 12 12] /XStep 12 /YStep 12 /Resources << >>',
+          ),
+        },
+      },
+      [0, 0, 0, 0.5],
+    ],
+    [
       'a pattern that is told its ink where it is used',
       {
         drawing: '/Tint cs 0 0.5 0 0 /Dots scn 0 0 144 108 re f',
@@ -283,6 +297,12 @@ describe('The inks of a page', () => {
     expectInks(seen, [0.5, 0, 0, 0.5]);
     const turned = await measured(bytes, { x: 20, y: 30, w: 100, h: 100 } as Rect<'art'>, 90);
     expectInks(turned, [0.5, 0, 0, 0.5]);
+  });
+
+  it('are counted on the face alone, however few points it has', async () => {
+    const bytes = writeInked({ drawing: '0 0.5 0 0 k 0 0 144 108 re f' });
+    const tiny = await measured(bytes, { x: 20, y: 30, w: 3.1, h: 2.3 } as Rect<'art'>);
+    expectInks(tiny, [0, 0.5, 0, 0]);
   });
 
   it('leave a mask of light alone: it says where, not with what', async () => {
