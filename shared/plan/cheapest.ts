@@ -1,5 +1,13 @@
 // Which printer is the cheapest at each quantity, and from where on.
-import type { BreakEven, CostCurve } from './costCurve.ts';
+import type { CostCurve } from './costCurve.ts';
+
+/** A quantity from which on another printer is the cheaper one. */
+export interface BreakEven {
+  /** In pieces of all designs together. */
+  readonly quantity: number;
+  readonly cheaperBefore: string;
+  readonly cheaperFrom: string;
+}
 
 /**
  * Every quantity from which on another printer is the cheapest of all. Costs go up in steps, so two printers may change

@@ -1,4 +1,4 @@
-// What a job costs on each printer for every quantity, and where one printer becomes cheaper than another.
+// What a job costs on each printer for every quantity.
 import type { Library } from '../library/library.ts';
 import type { Coverage, LaidCandidate } from './candidate.ts';
 import type { LaidPlan } from './layOutCandidates.ts';
@@ -90,31 +90,4 @@ function unlike(candidates: readonly LaidCandidate[]): readonly LaidCandidate[] 
     if (!found.has(key)) found.set(key, one);
   }
   return [...found.values()];
-}
-
-/** A quantity from which on another printer is the cheaper one. */
-export interface BreakEven {
-  /** In pieces of all designs together. */
-  readonly quantity: number;
-  readonly cheaperBefore: string;
-  readonly cheaperFrom: string;
-}
-
-/**
- * Every quantity at which the cheaper one of two printers changes. Costs go up in steps, so two curves may cross more
- * than once. Where both cost the same, the one that was cheaper before still counts as the cheaper one.
- */
-export function breakEvens(one: CostCurve, other: CostCurve): readonly BreakEven[] {
-  const found: BreakEven[] = [];
-  let cheaper: CostCurve | undefined;
-  one.totals.forEach((total, i) => {
-    const difference = total - (other.totals[i] as number);
-    const now = difference < 0 ? one : difference > 0 ? other : cheaper;
-    if (cheaper !== undefined && now !== undefined && now !== cheaper) {
-      const quantity = one.quantities.from + i;
-      found.push({ quantity, cheaperBefore: cheaper.printer, cheaperFrom: now.printer });
-    }
-    cheaper = now;
-  });
-  return found;
 }

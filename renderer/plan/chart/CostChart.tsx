@@ -1,7 +1,7 @@
 // The chart of cost per piece against quantity: a line for each printer, where they cross, and the quantity ordered.
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { curveStepAfter, line } from 'd3-shape';
-import type { BreakEven } from '../../../shared/plan/costCurve.ts';
+import type { BreakEven } from '../../../shared/plan/cheapest.ts';
 import { type CostLine, rangeOf } from './costLines.ts';
 import { placeLabels } from './placeLabels.ts';
 

@@ -85,11 +85,11 @@ describe('plan', () => {
     expect(said).toContain('Measuring how much ink the art takes');
     expect(out).toMatch(/^Harvest supper: \d+ ways to print 120 pieces\.$/m);
     expect(out).toMatch(
-      /^1\. \$\d+\.\d\d \(\$\d+\.\d\d to \$\d+\.\d\d\), \$0\.\d{3} a piece, beaten by none$/m,
+      /^1\. \$ \d+\.\d\d \(\$ \d+\.\d\d to \$ \d+\.\d\d\), \$ 0\.\d{3} a piece, beaten by none$/m,
     );
     expect(out).toContain('4 up, 35 sheets: 30 needed, 3 overs, 2 to set up');
     expect(out).toMatch(
-      /paper \$7\.00, ink \$\d+\.\d\d, labour \$3\.85, setting up \$3\.00, cutting \$1\.60, wear \$1\.40/,
+      /paper \$ 7\.00, ink \$ \d+\.\d\d, labour \$ 3\.85, setting up \$ 3\.00, cutting \$ 1\.60, wear \$ 1\.40/,
     );
   });
 

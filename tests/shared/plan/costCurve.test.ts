@@ -1,8 +1,9 @@
 // Cost against quantity: the best candidate of each printer at every quantity, and where printers change places.
 import { describe, expect, it } from 'vitest';
 import { TABLE_BRIEF } from '../../../electron/demo/briefs.ts';
+import { changesOfCheapest } from '../../../shared/plan/cheapest.ts';
 import { costCandidates } from '../../../shared/plan/costCandidates.ts';
-import { breakEvens, type CostCurve, costCurves } from '../../../shared/plan/costCurve.ts';
+import { type CostCurve, costCurves } from '../../../shared/plan/costCurve.ts';
 import { layOutCandidates } from '../../../shared/plan/layOutCandidates.ts';
 import { supperBrief } from '../../kit/briefs.ts';
 import { card, handPrinter, libraryWith, trayPrinter } from '../../kit/libraries.ts';
@@ -68,20 +69,20 @@ describe('cost against quantity', () => {
 
 describe('the quantity at which printers change places', () => {
   it('is the first at which the other one is cheaper', () => {
-    expect(breakEvens(curve('Slow', [5, 6, 7, 8]), curve('Dear', [1, 5, 7, 9]))).toEqual([
+    expect(changesOfCheapest([curve('Slow', [5, 6, 7, 8]), curve('Dear', [1, 5, 7, 9])])).toEqual([
       { quantity: 4, cheaperBefore: 'Dear', cheaperFrom: 'Slow' },
     ]);
-    expect(breakEvens(curve('Slow', [5, 6, 7, 8], 100), curve('Dear', [1, 5, 8, 9], 100))).toEqual([
+    expect(changesOfCheapest([curve('Slow', [5, 6, 7, 8], 100), curve('Dear', [1, 5, 8, 9], 100)])).toEqual([
       { quantity: 102, cheaperBefore: 'Dear', cheaperFrom: 'Slow' },
     ]);
   });
 
   it('is told as often as steps make them change, and never where one is always as cheap', () => {
     expect(
-      breakEvens(curve('A', [1, 3, 3, 5]), curve('B', [2, 2, 4, 4])).map(({ quantity }) => quantity),
+      changesOfCheapest([curve('A', [1, 3, 3, 5]), curve('B', [2, 2, 4, 4])]).map(({ quantity }) => quantity),
     ).toEqual([2, 3, 4]);
-    expect(breakEvens(curve('A', [1, 2, 3]), curve('B', [1, 3, 3]))).toEqual([]);
-    expect(breakEvens(curve('A', [1, 1, 1]), curve('B', [1, 1, 1]))).toEqual([]);
+    expect(changesOfCheapest([curve('A', [1, 2, 3]), curve('B', [1, 3, 3])])).toEqual([]);
+    expect(changesOfCheapest([curve('A', [1, 1, 1]), curve('B', [1, 1, 1])])).toEqual([]);
   });
 
   // At 24 an hour a sheet of the tray printer costs 2.4556 ml x 0.50 of ink and 11 s of labour, one of the hand-fed printer
@@ -93,7 +94,7 @@ describe('the quantity at which printers change places', () => {
   const meetAt = (whatIf: object) => {
     const [tray, hand] = costCurves(plan, both, coverage, { from: 1, to: 1000 }, whatIf);
     if (tray === undefined || hand === undefined) throw new Error('Both printers can print it');
-    return breakEvens(tray, hand);
+    return changesOfCheapest([tray, hand]);
   };
 
   it('for cheap ink fed by hand against dear ink from a tray is where the ink saved pays the hours', () => {
