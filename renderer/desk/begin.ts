@@ -3,15 +3,14 @@ import { actionBook } from '../actions/actionBook.ts';
 import { host } from '../hostClient/host.ts';
 import { app } from '../state/store.ts';
 import { keepJobs, tellShell } from './keeping.ts';
-import { loadLibrary } from './library.ts';
 import { closeJob, openJob } from './opening.ts';
 
 /** Begins; afterwards the store says what the host has told. */
 export async function beginWindow(): Promise<void> {
   hear();
   const { version, shell, machine, settings, recents, kept, asked } = await host.app.begin();
-  app.setState({ begun: { version, shell, machine }, settings, recents, kept });
-  await loadLibrary();
+  const library = await host.library.read();
+  app.setState({ begun: { version, shell, machine }, settings, recents, kept, library });
   keepJobs();
   tellShell();
   const [first] = asked;

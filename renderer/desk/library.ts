@@ -1,5 +1,4 @@
-// The library of printers and papers: asked of the host at the start, kept by it when it is changed, read from files and
-// written for others.
+// The library of printers and papers: shown, kept by the host when it is changed, read from files and written for others.
 import type { FileEntry } from '../../shared/contract/handles.ts';
 import { type Fault, ok, type Result } from '../../shared/fault/result.ts';
 import type { Library } from '../../shared/library/library.ts';
@@ -12,11 +11,6 @@ import { chooseFiles, chooseFolder } from './choose.ts';
 export function openLibrary(printer?: string): void {
   const { boxes, openBox } = app.getState();
   if (boxes.every((box) => box.is !== 'library')) openBox({ is: 'library', printer });
-}
-
-/** Asks the host for the library that it keeps. */
-export async function loadLibrary(): Promise<void> {
-  app.setState({ library: await host.library.read() });
 }
 
 /** Has a changed library kept. Answers with what went wrong, if anything did. */

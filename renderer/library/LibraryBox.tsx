@@ -48,7 +48,7 @@ export function LibraryBox({ printer, onClose }: LibraryBoxProps) {
 async function mayClose({ state }: Editor): Promise<boolean> {
   const { editing, unsaved } = state.getState();
   const wrong = Object.keys(editing.wrongs).length > 0;
-  const started = Object.keys(editing.started).length > 0;
+  const started = editing.typed.printers.some(({ key }) => editing.started[key] !== undefined);
   if (!wrong && !started && unsaved === undefined) return true;
   const lost = [
     ...(wrong ? ['Fields that are still to be set right stay as they were before.'] : []),

@@ -4,7 +4,7 @@ import { USUAL_INK } from '../ink/inkModel.ts';
 import type { Printer } from './library.ts';
 
 /** The ink of a printer with the model that its readings give, and why, in words; no words where there are no readings. */
-export interface LearntFromReadings {
+interface LearntFromReadings {
   readonly ink: Printer['ink'];
   readonly says: string | undefined;
 }

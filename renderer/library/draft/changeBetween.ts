@@ -2,7 +2,7 @@
 import type { LibraryDraft } from './draft.ts';
 import type { Chosen } from './entries.ts';
 
-export interface DraftChange {
+interface DraftChange {
   /** `Remove Tray-fed printer` */
   readonly words: string;
   readonly at: Chosen;

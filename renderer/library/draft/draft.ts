@@ -84,7 +84,7 @@ export interface DraftForm extends Keyed {
   readonly cutTo: string;
 }
 
-export interface DraftRates {
+interface DraftRates {
   readonly labourPerHour: string;
   readonly overs: readonly DraftOvers[];
   readonly secondsPerCut: string;

@@ -15,7 +15,7 @@ export interface Kept {
   readonly draft: LibraryDraft;
 }
 
-export interface Taking {
+interface Taking {
   /** What is to be kept from now on. */
   readonly kept: Kept;
   /** The draft as it is shown: with what is wrong as it was typed. */

@@ -9,9 +9,9 @@ import type { EntryProps } from '../entryProps.ts';
 import { sizesOffered } from './sizesOffered.ts';
 
 const KINDS: readonly Option<DraftForm['is']>[] = [
-  { value: 'sheet', label: 'a sheet, printed as it is' },
-  { value: 'parent', label: 'a parent sheet, cut down' },
-  { value: 'roll', label: 'a roll, cut to lengths' },
+  { value: 'sheet', label: 'sheet, printed as it is' },
+  { value: 'parent', label: 'parent sheet, cut down' },
+  { value: 'roll', label: 'roll, cut to lengths' },
 ];
 
 const PER: Readonly<Record<PricedBy, string>> = {

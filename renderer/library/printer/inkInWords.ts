@@ -50,7 +50,7 @@ export function inkExamples(model: InkModel): readonly InkExample[] {
   });
 }
 
-/** An amount of ink as it is read: three figures are more than any counter is sure of. */
+/** An amount of ink as it is read, figure and unit kept together: three figures are more than any counter is sure of. */
 export function ml(amount: number): string {
-  return `${amount >= 100 ? Math.round(amount) : Number(amount.toPrecision(3))} ml`;
+  return `${amount >= 100 ? Math.round(amount) : Number(amount.toPrecision(3))}\u00a0ml`;
 }

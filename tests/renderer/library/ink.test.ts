@@ -22,6 +22,9 @@ const reading: DraftReading = {
   ml: '25',
 };
 
+/** As it is read: a space that keeps figure and unit together is a space. */
+const read = <T>(said: T): T => JSON.parse(JSON.stringify(said).replaceAll('\u00a0', ' '));
+
 describe('a reading', () => {
   it('is added to its printer in the order of the dates', () => {
     const later = addReading(draft, HAND_FED, { ...reading, key: 'later', date: '2026-04-01' }).draft;
@@ -81,7 +84,7 @@ describe('a reading', () => {
 
 describe('the model in words', () => {
   it('says of a rule of thumb that it is one, and how far off it may be', () => {
-    const words = inkInWords({ source: 'rule-of-thumb', base: 0.4, perCoverage: 8, spread: 0.5 });
+    const words = read(inkInWords({ source: 'rule-of-thumb', base: 0.4, perCoverage: 8, spread: 0.5 }));
     expect(words).toEqual([
       'A rule of thumb: 0.4 ml for every m² printed, and 8 ml more for every m² that one ink covers whole.',
       'The truth may lie 50 % off, either way. Readings of the printer’s own counter make it surer.',
@@ -99,11 +102,11 @@ describe('the model in words', () => {
       covariance: { base: 0.04, both: 0, perCoverage: 0.01 },
       residual: 0,
     };
-    expect(inkInWords(fitted)[0]).toBe(
+    expect(read(inkInWords(fitted))[0]).toBe(
       'Fitted: 0.5 ml (0 ml to 1.36 ml) for every m² printed, and 8 ml (7.57 ml to 8.43 ml) more for every m² that one ink covers whole.',
     );
     // At a coverage of 1: sqrt(0.04 + 0.01) x 4.303 = 0.962 around 8.5.
-    expect(inkExamples(fitted)[1]).toEqual({
+    expect(read(inkExamples(fitted))[1]).toEqual({
       coverage: '100',
       takes: '8.5 ml',
       between: '7.54 ml to 9.46 ml',
@@ -111,7 +114,7 @@ describe('the model in words', () => {
   });
 
   it('shows no more figures than a counter has', () => {
-    expect([0, 0.123456, 12.345, 99.96, 1234.5].map(ml)).toEqual([
+    expect(read([0, 0.123456, 12.345, 99.96, 1234.5].map(ml))).toEqual([
       '0 ml',
       '0.123 ml',
       '12.3 ml',
