@@ -63,7 +63,7 @@ export function drawPass(drawing: PassDrawing, scale: number, measures: Measures
       ...pieces,
       ...drawGuides(pass, at),
       ...(drawing.byHand ? drawPencil(pass, at) : []),
-      ...centred(`${nameOfEdge(pass, 'far')} edge`, LABEL, width, at.y - 2, measures),
+      ...centred(`${lastEdge(pass)} edge`, LABEL, width, at.y - 2, measures),
       ...centred(heldInWords(pass), { ...LABEL, weight: 'strong' }, width, at.y - 15, measures),
     ],
   };
@@ -78,9 +78,9 @@ export function heldInWords({ meets }: SeenPass): string {
   return meets === undefined ? 'held in the middle' : `side guide: ${meets} edge`;
 }
 
-/** What an edge of the sheet is called on side 1: the one that leads in this pass, or the one opposite. */
-function nameOfEdge({ leads }: SeenPass, which: 'near' | 'far'): string {
-  return (which === 'near') === (leads === 'lead') ? 'lead' : 'tail';
+/** The edge that comes last in this pass, by the name that it has on side 1. */
+function lastEdge({ leads }: SeenPass): string {
+  return leads === 'lead' ? 'tail' : 'lead';
 }
 
 /** The arrow of the feed above the sheet. */

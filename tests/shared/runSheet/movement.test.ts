@@ -49,6 +49,19 @@ describe('the movement of the turn', () => {
     expect(under.y).toBeCloseTo(start.y - bottom);
   });
 
+  it.each(TURNS)(
+    'shows the edge that is taken nearer to the eye than the one left lying, turned %s',
+    (turn) => {
+      const { shapes } = drawMovement(turn, SHEET, false, 112, MEASURES);
+      const lifted = shapes.find((s): s is PathShape => s.kind === 'path' && s.fill === 'pale')!.contours[0]!;
+      const [a, b, c, d] = [lifted.from, ...(lifted.along as { x: number; y: number }[])];
+      const long = (p: typeof a, q: typeof a) => Math.hypot(p!.x - q!.x, p!.y - q!.y);
+      // The corners go round from the lower left: right edge b to c, left edge d to a, tail a to b, lead edge c to d.
+      const [taken, other] = turn === 'side-to-side' ? [long(b, c), long(d, a)] : [long(a, b), long(c, d)];
+      expect(taken).toBeGreaterThan(other);
+    },
+  );
+
   it('is told in the words of hands', () => {
     expect(sayMovement('side-to-side')).toBe('Take the right edge and lay it over to the left, like a page.');
     expect(sayMovement('end-to-end')).toBe('Take the tail and lay it over to the top, end to end.');
