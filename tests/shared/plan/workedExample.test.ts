@@ -150,6 +150,40 @@ describe('what changes the price', () => {
     expect(paid({ amount: 5, per: 'kg' })).toBe(5.71);
   });
 
+  it('sheets out of a parent are paid by whole parents, and cut down before they are printed', () => {
+    const form = {
+      is: 'parent',
+      size: '22 x 34 in',
+      price: { amount: 0.9, per: 'sheet' },
+      cutTo: ['11 x 17 in'],
+    };
+    const one = workAndTurn({ papers: [{ ...card, forms: [form] }] });
+    expect(one.source).toMatchObject({ out: 4, cuts: 3 }); // once through the middle, and through each half
+    expect(one.count).toMatchObject({ sheets: 35, bought: 9 });
+    expect(one.cost.paper).toBe(8.1);
+    expect(one.time.cutting).toBe(160 + 60 + 3 * 10);
+    expect(one.cost.trimming).toBe(2.5);
+    // One sheet of the nine parents is left over.
+    expect(one.area.offcuts).toBeCloseTo(187 * 0.00064516, 9);
+    // 202 parents are two piles to cut down; 803 sheets to trim are five.
+    const many = workAndTurn({ papers: [{ ...card, forms: [form] }] }, { pieces: 4 * 764 });
+    expect(many.count).toMatchObject({ needed: 764, overs: 39, sheets: 805, bought: 202 });
+    expect(many.time.cutting).toBe(5 * 160 + 2 * 90);
+  });
+
+  it('sheets off a roll are cut one by one', () => {
+    const form = { is: 'roll', width: '11 in', price: { amount: 2, per: 'metre' }, cutTo: ['17 in'] };
+    const one = workAndTurn({ papers: [{ ...card, forms: [form] }] });
+    expect(one.count.bought).toBeCloseTo(35 * 0.4318, 9);
+    expect(one.cost.paper).toBe(30.23); // 15.113 m at 2
+    expect(one.time.cutting).toBe(160 + 35 * 10);
+  });
+
+  it('runs shorter than the first entry of the overs count as that entry', () => {
+    const overs = [{ from: 100, percent: 0, least: 7 }];
+    expect(workAndTurn({ rates: { ...rates, overs } }).count).toMatchObject({ needed: 30, overs: 7 });
+  });
+
   it('another quality takes longer, and what-if prices take the place of the library’s', () => {
     const fine = workAndTurn({}, { qualities: { 'Tray printer': 'Fine' } });
     expect(fine.quality).toBe('Fine');
