@@ -21,7 +21,7 @@ import {
 } from '../runSheet/styles.ts';
 import type { Unit } from '../units/length.ts';
 
-export interface PackingSlipInput {
+interface PackingSlipInput {
   readonly slip: Slip;
   /** The trim of each design as it is to be read; a design that is not among them goes without. */
   readonly trims: Readonly<Record<string, string>>;

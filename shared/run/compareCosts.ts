@@ -8,7 +8,7 @@ import type { Run } from './run.ts';
 /** The parts of a cost, in the order in which they are compared. */
 const PARTS = ['paper', 'ink', 'labour', 'makeReady', 'trimming', 'wear'] as const;
 
-export type ComparedPart = (typeof PARTS)[number];
+type ComparedPart = (typeof PARTS)[number];
 
 /** In the plan's currency, to a hundredth. `actual - planned` is just the sum of the reasons. */
 export interface PartDifference {
@@ -20,12 +20,12 @@ export interface PartDifference {
   readonly known: 'counted' | 'measured' | 'reckoned';
 }
 
-export interface DifferenceReason {
+interface DifferenceReason {
   readonly says: string;
   readonly amount: number;
 }
 
-export interface CostComparison {
+interface CostComparison {
   readonly currency: string;
   readonly parts: readonly PartDifference[];
   readonly planned: number;

@@ -37,7 +37,7 @@ export type RunEvent =
   /** An earlier event was a miscount and did not happen. */
   | { readonly kind: 'undone'; readonly of: number };
 
-export interface DeliveredPieces {
+interface DeliveredPieces {
   readonly piece: string;
   readonly pieces: number;
 }

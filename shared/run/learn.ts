@@ -17,7 +17,7 @@ const RUNS_COVERED = 0.9;
 const STEP = 0.5;
 
 /** What runs of one length teach of their overs. */
-export interface LearnedOvers {
+interface LearnedOvers {
   /** The rule as it stands. */
   readonly before: OversFrom;
   readonly runs: number;

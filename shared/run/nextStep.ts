@@ -3,7 +3,7 @@ import { prospectOf } from './prospect.ts';
 import type { Run } from './run.ts';
 
 /** The steps of a run in the order of work. */
-export const RUN_STEPS = ['load', 'proof', 'pass-1', 'turn', 'pass-2', 'trim', 'deliver'] as const;
+const RUN_STEPS = ['load', 'proof', 'pass-1', 'turn', 'pass-2', 'trim', 'deliver'] as const;
 export type RunStep = (typeof RUN_STEPS)[number];
 
 /** The steps that this run has: without a second pass nothing is turned. */

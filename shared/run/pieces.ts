@@ -14,7 +14,7 @@ export interface CutPieces {
 }
 
 /** The events that move pieces. */
-export type PieceEvent = Extract<RunEvent, { kind: 'trimmed' | 'delivered' }>;
+type PieceEvent = Extract<RunEvent, { kind: 'trimmed' | 'delivered' }>;
 
 export function noPieces(plan: RunPlan): readonly CutPieces[] {
   return plan.designs.map(({ piece }) => ({ piece, good: 0, spoiled: 0, delivered: 0 }));

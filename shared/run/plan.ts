@@ -29,7 +29,7 @@ export interface RunPlan {
 }
 
 /** What a design is to get out of the run, in pieces. */
-export interface PlannedDesign {
+interface PlannedDesign {
   readonly piece: string;
   readonly wanted: number;
   readonly perSheet: number;

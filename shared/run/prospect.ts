@@ -4,7 +4,7 @@ import { sheetsOf } from './events.ts';
 import type { Run } from './run.ts';
 
 /** How the quantities stand. Sheets unless it says pieces. */
-export interface Prospect {
+interface Prospect {
   readonly designs: readonly DesignProspect[];
   /** Sheets that have yet to come good out of the last pass. */
   readonly toFinish: number;
@@ -21,7 +21,7 @@ export interface Prospect {
 }
 
 /** One design, in pieces. */
-export interface DesignProspect {
+interface DesignProspect {
   readonly piece: string;
   readonly wanted: number;
   /** Printed on finished sheets and not spoiled by the knife. */

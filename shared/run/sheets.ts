@@ -20,7 +20,7 @@ export interface Sheets {
 }
 
 /** Sheets that were spoiled at one point of the run for one reason. */
-export interface SpoiledSheets {
+interface SpoiledSheets {
   readonly at: Pass | 'proof';
   readonly reason: string;
   readonly sheets: number;
@@ -37,7 +37,7 @@ export const NO_SHEETS: Sheets = {
 };
 
 /** The events that move sheets. */
-export type SheetEvent = Extract<RunEvent, { kind: 'loaded' | 'proofed' | 'good' | 'spoiled' | 'turned' }>;
+type SheetEvent = Extract<RunEvent, { kind: 'loaded' | 'proofed' | 'good' | 'spoiled' | 'turned' }>;
 
 /** All sheets that were spoiled. */
 export function countSpoiled(sheets: Sheets): number {

@@ -3,7 +3,7 @@ import { learnFromReadings } from '../library/learnFromReadings.ts';
 import type { Feed, InkReading, Library, Printer } from '../library/library.ts';
 import { type Learned, type LearnedTime, RUNS_FOR_OVERS, RUNS_FOR_TIMES } from './learn.ts';
 
-export interface TakenUp {
+interface TakenUp {
   readonly library: Library;
   /** What is changed by it, in words; empty where nothing is. */
   readonly changes: readonly string[];

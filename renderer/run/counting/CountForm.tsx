@@ -6,7 +6,7 @@ import { Field } from '../../controls/Field.tsx';
 import { FaultNote } from '../../controls/Note.tsx';
 import { ReasonChoice } from './ReasonChoice.tsx';
 
-export interface CountFormProps {
+interface CountFormProps {
   /** What is counted: `Good`. */
   readonly label: string;
   /** What the button says: `Count as good`. */

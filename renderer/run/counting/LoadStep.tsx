@@ -4,8 +4,8 @@ import { stepsOf } from '../../../shared/runSheet/steps.ts';
 import { record } from '../../desk/runs.ts';
 import { useJob } from '../../state/store.ts';
 import { CountForm } from './CountForm.tsx';
-import type { StepProps } from './StepShown.tsx';
 import { StepWords } from './StepWords.tsx';
+import type { StepProps } from './stepProps.ts';
 
 export function LoadStep({ run, sides, onGoTo }: StepProps) {
   const job = useJob();

@@ -3,9 +3,9 @@ import { type Pass, USUAL_REASONS } from '../../../shared/run/events.ts';
 import { Button } from '../../controls/Button.tsx';
 import { record } from '../../desk/runs.ts';
 import { CountForm } from './CountForm.tsx';
-import type { StepProps } from './StepShown.tsx';
 import { StepWords } from './StepWords.tsx';
 import { sayPass } from './sayPass.ts';
+import type { StepProps } from './stepProps.ts';
 
 export function PassStep({ run, sides, pass, onGoTo }: StepProps & { readonly pass: Pass }) {
   const { blank, side1, turned } = run.sheets;

@@ -8,8 +8,8 @@ import { FaultNote } from '../../controls/Note.tsx';
 import { record } from '../../desk/runs.ts';
 import { useJob } from '../../state/store.ts';
 import { ReasonChoice } from './ReasonChoice.tsx';
-import type { StepProps } from './StepShown.tsx';
 import { StepWords } from './StepWords.tsx';
+import type { StepProps } from './stepProps.ts';
 
 export function ProofStep({ sides }: StepProps) {
   const job = useJob();

@@ -3,7 +3,7 @@ import { ToggleButton, Toolbar } from 'react-aria-components';
 import { nextStep, type RunStep, stepsOfRun } from '../../../shared/run/nextStep.ts';
 import type { Run } from '../../../shared/run/run.ts';
 
-export const STEP_NAMES: Readonly<Record<RunStep, string>> = {
+const STEP_NAMES: Readonly<Record<RunStep, string>> = {
   load: 'Load',
   proof: 'Proof sheet',
   'pass-1': 'Pass 1',

@@ -2,8 +2,8 @@
 import { USUAL_REASONS } from '../../../shared/run/events.ts';
 import { record } from '../../desk/runs.ts';
 import { CountForm } from './CountForm.tsx';
-import type { StepProps } from './StepShown.tsx';
 import { StepWords } from './StepWords.tsx';
+import type { StepProps } from './stepProps.ts';
 
 const STEPS = [
   'Trim when the ink is dry, knocked up to the edges that registered the second pass.',

@@ -9,8 +9,8 @@ import { FaultNote } from '../../controls/Note.tsx';
 import { record } from '../../desk/runs.ts';
 import { useJob } from '../../state/store.ts';
 import { TurnDrawing } from '../TurnDrawing.tsx';
-import type { StepProps } from './StepShown.tsx';
 import { StepWords } from './StepWords.tsx';
+import type { StepProps } from './stepProps.ts';
 
 export function TurnStep({ run }: StepProps) {
   const job = useJob();
