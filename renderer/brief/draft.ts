@@ -8,6 +8,7 @@ import type { SheetEdge } from '../../shared/geometry/sheet.ts';
 import type { Turn } from '../../shared/geometry/turn.ts';
 import { turnOf, type WorkStyle } from '../../shared/geometry/work.ts';
 import type { Brief, Face, Piece } from '../../shared/job/brief.ts';
+import type { JobPlan } from '../../shared/job/jobPlan.ts';
 import type { Centring } from '../../shared/layout/centring.ts';
 import { USUAL_OVERS } from '../../shared/layout/count.ts';
 import type { Lies } from '../../shared/layout/lies.ts';
@@ -52,6 +53,8 @@ export interface Draft {
   readonly overs: { readonly percent: string; readonly least: string };
   readonly fileNames: string;
   readonly pieces: readonly DraftPiece[];
+  /** The plan that was taken and the sheet it made; not asked for, and kept as long as that sheet stays. */
+  readonly planned?: { readonly plan: JobPlan; readonly sheet: unknown } | undefined;
 }
 
 /**
@@ -92,7 +95,7 @@ export function emptyDraft({ units, fileNames, marks }: Settings): Draft {
 /** A brief as a draft, so that it can be changed. */
 export function draftOf(brief: Brief): Draft {
   const { unprintable, hold, sidesAlike } = brief.sheet;
-  return {
+  const draft: Draft = {
     units: brief.units,
     title: brief.title,
     sheet: sizeTyped(brief.sheet.size),
@@ -113,6 +116,8 @@ export function draftOf(brief: Brief): Draft {
     fileNames: brief.fileNames,
     pieces: brief.pieces.map(draftPieceOf),
   };
+  const { plan } = brief;
+  return plan === undefined ? draft : { ...draft, planned: { plan, sheet: writtenSheet(draft) } };
 }
 
 function draftPieceOf(piece: Piece): DraftPiece {
@@ -144,11 +149,15 @@ export function sizeTyped([w, h]: readonly [Length, Length]): string {
 
 /** The draft as it would be written as a brief; what is left empty is left out. */
 export function writtenOf(draft: Draft): unknown {
-  const { pieces, sheet, unprintable, hold, sidesAlike, style, turn, gutter, overs, fileNames, ...rest } =
-    draft;
+  const { units, title, style, turn, gutter, centring, marks, overs, fileNames, pieces, planned } = draft;
+  const sheet = writtenSheet(draft);
+  const isAsPlanned = JSON.stringify(planned?.sheet) === JSON.stringify(sheet);
   return {
-    ...rest,
-    sheet: { size: sheet, unprintable, hold, sidesAlike },
+    units,
+    title,
+    sheet,
+    centring,
+    marks,
     work: style,
     ...(style === 'work-and-back' || style === 'perfecting' ? { turn } : {}),
     ...(gutter.trim() === '' ? {} : { gutter }),
@@ -161,7 +170,12 @@ export function writtenOf(draft: Draft): unknown {
       ...(front === undefined ? {} : { front: writtenFace(front) }),
       ...(back === undefined ? {} : { back: writtenFace(back) }),
     })),
+    ...(isAsPlanned ? { plan: planned?.plan } : {}),
   };
+}
+
+function writtenSheet({ sheet, unprintable, hold, sidesAlike }: Draft): object {
+  return { size: sheet, unprintable, hold, sidesAlike };
 }
 
 function writtenFace({ art, page, rotate, trimAt }: DraftFace): unknown {

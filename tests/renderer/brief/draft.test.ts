@@ -10,6 +10,23 @@ it('a brief that is made a draft and read again is the same brief', () => {
   expect(read).toEqual({ ok: true, value: supperJob.brief });
 });
 
+it('a plan that was taken is kept as long as its sheet stays what it made it', () => {
+  const plan = { printer: 'Printer', feed: 'Tray', paper: 'Card', lies: 'upright' } as const;
+  const brief = { ...supperJob.brief, plan };
+  const draft = draftOf(brief);
+  expect(readDraft(draft)).toEqual({ ok: true, value: brief });
+  const renamed = readDraft({ ...draft, title: 'Lunch' });
+  expect(renamed.ok && renamed.value.plan).toEqual(plan);
+  for (const change of [
+    { sheet: '12 x 18 in' },
+    { sidesAlike: false },
+    { hold: { across: 'right', along: 'lead' } },
+  ] as const) {
+    const changed = readDraft({ ...draft, style: 'work-and-back', ...change });
+    expect(changed.ok && changed.value.plan).toBeUndefined();
+  }
+});
+
 it('a fraction stays as it was typed', () => {
   const draft = draftOf(supperJob.brief);
   const [piece] = draft.pieces;
