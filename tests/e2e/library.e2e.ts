@@ -114,12 +114,12 @@ test('readings of the counter make a fit of the rule of thumb, and taking one aw
     ['Tags', '7', '30', '22'],
     ['Menus', '9.5', '140', '118'],
   ] as const;
-  await expect(page.getByText(/^A rule of thumb: 0\.4 ml for every m² printed/)).toBeVisible();
+  await expect(page.getByText(/^A rule of thumb: 0\.4\sml for every m² printed/)).toBeVisible();
   for (const [job, area, coverage, ml] of readings) {
     await shell.press('Add a reading');
     await page.getByRole('textbox', { name: 'Job' }).fill(job);
     await page.getByLabel('Printed, m²').fill(area);
-    await page.getByLabel('By the counter, ml').fill(ml);
+    await page.getByLabel('Counter, ml').fill(ml);
     await shell.press('Add the reading');
     await expect(page.getByText('Coverage, % must be a number.')).toBeVisible();
     await page.getByLabel('Coverage, %').fill(coverage);

@@ -1,5 +1,5 @@
 // A reading that is being written: it is added once it is in order.
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from '../../controls/Button.tsx';
 import type { DraftReading } from '../draft/draft.ts';
 import type { Wrongs } from '../draft/takeDraft.ts';
@@ -18,25 +18,35 @@ const FIELDS = [
   { of: 'job', label: 'Job', size: 'all' },
   { of: 'area', label: 'Printed, m²', size: 'few' },
   { of: 'coverage', label: 'Coverage, %', size: 'some' },
-  { of: 'ml', label: 'By the counter, ml', size: 'few' },
+  { of: 'ml', label: 'Counter, ml', size: 'few' },
 ] as const;
 
 export function NewReading({ started, write, add }: NewReadingProps) {
+  if (started !== undefined) return <ReadingForm reading={started} write={write} add={add} />;
+  return (
+    <div>
+      <Button onPress={() => write(emptyReading())}>Add a reading</Button>
+    </div>
+  );
+}
+
+function ReadingForm({
+  reading,
+  write,
+  add,
+}: Omit<NewReadingProps, 'started'> & { readonly reading: DraftReading }) {
   const [wrongs, setWrongs] = useState<Wrongs>({});
-  if (started === undefined) {
-    return (
-      <div>
-        <Button onPress={() => write(emptyReading())}>Add a reading</Button>
-      </div>
-    );
-  }
+  const card = useRef<HTMLElement>(null);
+  useEffect(() => {
+    card.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   const finish = () => {
-    const found = add(started);
-    setWrongs(found);
+    const found = add(reading);
     if (Object.keys(found).length === 0) write(undefined);
+    else setWrongs(found);
   };
   return (
-    <section className="entry-card" aria-label="New reading">
+    <section ref={card} className="entry-card" aria-label="New reading">
       <div className="fields">
         {FIELDS.map(({ of, label, size }) => (
           <EntryField
@@ -45,20 +55,14 @@ export function NewReading({ started, write, add }: NewReadingProps) {
             size={size}
             field={of}
             wrongs={wrongs}
-            value={started[of]}
+            value={reading[of]}
             autoFocus={of === 'job'}
-            onChange={(typed) => write({ ...started, [of]: typed })}
+            onChange={(typed) => write({ ...reading, [of]: typed })}
           />
         ))}
       </div>
       <div className="entry-buttons">
-        <Button
-          kind="quiet"
-          onPress={() => {
-            setWrongs({});
-            write(undefined);
-          }}
-        >
+        <Button kind="quiet" onPress={() => write(undefined)}>
           Give it up
         </Button>
         <Button onPress={finish}>Add the reading</Button>
