@@ -102,6 +102,9 @@ export function runPricer(
   };
 }
 
+/** Takes what float64 took from a whole number of sheets for nothing. */
+const NOISE = 1e-6;
+
 function toCents(amount: number): number {
   return Math.round(amount * 100);
 }
@@ -116,7 +119,8 @@ function cuttingTime(
   { rates }: Library,
 ): (trimmed: number, sheets: number, bought: number) => number {
   const { secondsPerCut, secondsPerPile, tallestPile } = rates.cutting;
-  const perPile = Math.max(1, Math.floor(micrometres(points(tallestPile)) / paper.caliper.micrometres));
+  const high = micrometres(points(tallestPile)) / paper.caliper.micrometres;
+  const perPile = Math.max(1, Math.floor(high + NOISE));
   const pilesOf = (sheets: number) => Math.ceil(sheets / perPile);
   const through = (piles: number, each: number) =>
     each === 0 ? 0 : piles * (secondsPerPile + each * secondsPerCut);

@@ -138,6 +138,13 @@ describe('what changes the price', () => {
     const piles = (pieces: number) => workAndTurn({}, { pieces });
     expect(piles(4 * 190)).toMatchObject({ count: { needed: 190, overs: 10 }, time: { cutting: 160 } });
     expect(piles(4 * 191)).toMatchObject({ count: { needed: 191, overs: 10 }, time: { cutting: 320 } });
+    // Of 12 pt card it is 166 sheets and part of one.
+    const thicker = (pieces: number) => workAndTurn({ papers: [{ ...card, caliper: '12 pt' }] }, { pieces });
+    expect(thicker(4 * 158)).toMatchObject({ count: { needed: 158, overs: 8 }, time: { cutting: 160 } });
+    expect(thicker(4 * 159)).toMatchObject({ count: { needed: 159, overs: 8 }, time: { cutting: 320 } });
+    // A sheet that is thicker than the pile may be high is still cut, one by one.
+    const lowPile = { ...rates, cutting: { ...rates.cutting, tallestPile: '0.2 mm' } };
+    expect(workAndTurn({ rates: lowPile }).time.cutting).toBe(33 * 160);
   });
 
   it('paper is paid by the sheet, the ream or the weight', () => {
@@ -169,6 +176,18 @@ describe('what changes the price', () => {
     const many = workAndTurn({ papers: [{ ...card, forms: [form] }] }, { pieces: 4 * 764 });
     expect(many.count).toMatchObject({ needed: 764, overs: 39, sheets: 805, bought: 202 });
     expect(many.time.cutting).toBe(5 * 160 + 2 * 90);
+  });
+
+  it('a parent that is fed as it is takes no cutting down', () => {
+    const form = {
+      is: 'parent',
+      size: '11 x 17 in',
+      price: { amount: 1, per: 'sheet' },
+      cutTo: ['11 x 17 in'],
+    };
+    const one = workAndTurn({ papers: [{ ...card, forms: [form] }] });
+    expect(one.source).toMatchObject({ out: 1, cuts: 0 });
+    expect(one.time.cutting).toBe(160);
   });
 
   it('sheets off a roll are cut one by one', () => {
