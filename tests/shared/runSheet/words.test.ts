@@ -88,9 +88,12 @@ describe('the code', () => {
     const { w, shapes } = drawCode({ file: 'a.turnlay', fingerprint: 'f'.repeat(64) }, 100);
     const [shape] = shapes;
     if (shape?.kind !== 'path') throw new Error('The code is one path');
-    const xs = shape.contours.flatMap(({ from, along }) => [from, ...(along as { x: number; y: number }[])]);
-    const left = Math.min(...xs.map((p) => p.x));
-    const right = Math.max(...xs.map((p) => p.x));
+    const corners = shape.contours.flatMap(({ from, along }) => [
+      from,
+      ...(along as { x: number; y: number }[]),
+    ]);
+    const left = Math.min(...corners.map((p) => p.x));
+    const right = Math.max(...corners.map((p) => p.x));
     const dark = right - left;
     // The finder pattern at the upper left begins with seven dark modules.
     const first = shape.contours[0]!;
@@ -98,6 +101,8 @@ describe('the code', () => {
     expect(left / module).toBeCloseTo(4);
     expect((w - right) / module).toBeCloseTo(4);
     expect((dark / module) % 4).toBeCloseTo(1);
+    expect(-Math.max(...corners.map((p) => p.y)) / module).toBeCloseTo(4);
+    expect((w + Math.min(...corners.map((p) => p.y))) / module).toBeCloseTo(4);
   });
 });
 

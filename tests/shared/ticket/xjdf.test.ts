@@ -160,6 +160,12 @@ describe('the ticket', () => {
     ]);
   });
 
+  it('may deliver what the sheets needed give beyond the order', () => {
+    // 250 ordered, 22 up: 12 sheets give 264.
+    const amounts = allOf(readXml(ticketOf(jobOf(CARDS))), 'PartAmount').map(({ attributes }) => attributes);
+    expect(amounts[1]).toEqual({ Amount: '250', MaxAmount: '264' });
+  });
+
   it('cuts a block for each position, at its trim, and says which design comes of it', () => {
     const job = KINDS[1]![1];
     const { h } = sheetOf(job.brief).size;
