@@ -5,6 +5,7 @@ import { nameOfEvent, type RunEvent } from '../../shared/run/events.ts';
 import type { RunLog } from '../../shared/run/logText.ts';
 import { lastCount, type Run } from '../../shared/run/run.ts';
 import { host } from '../hostClient/host.ts';
+import { isUnsaved } from '../state/deskState.ts';
 import { app } from '../state/store.ts';
 import { ask } from './ask.ts';
 import { planRunNow } from './planRunNow.ts';
@@ -32,7 +33,7 @@ export async function record(event: RunEvent): Promise<Fault | undefined> {
 }
 
 /**
- * Begins a run, saving the job first where it never was; asks first where another one is not delivered. As long as one is
+ * Begins a run, saving the job first as it is now; asks first where another one is not delivered. As long as one is
  * being begun a second press does nothing.
  */
 export async function beginRun(undelivered: boolean): Promise<void> {
@@ -46,7 +47,7 @@ export async function beginRun(undelivered: boolean): Promise<void> {
 }
 
 async function begin(undelivered: boolean): Promise<void> {
-  if (app.getState().file === undefined && !(await saveJob())) return;
+  if (isUnsaved(app.getState()) && !(await saveJob())) return;
   if (undelivered && !(await mayBeginAnother())) return;
   const { history, report, showRunPart } = app.getState();
   if (history === undefined) return;

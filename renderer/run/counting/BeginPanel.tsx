@@ -3,11 +3,12 @@ import { sheetsOf } from '../../../shared/run/events.ts';
 import { planRun } from '../../../shared/run/plan.ts';
 import { Button } from '../../controls/Button.tsx';
 import { beginRun } from '../../desk/runs.ts';
+import { isUnsaved } from '../../state/deskState.ts';
 import { useApp, useJob } from '../../state/store.ts';
 
 export function BeginPanel() {
   const job = useJob();
-  const saved = useApp((s) => s.file !== undefined);
+  const saved = !useApp(isUnsaved);
   const beginning = useApp((s) => s.beginningRun);
   const { sheets, needed, passes, designs } = planRun(job);
   const none = designs.every((d) => d.perSheet === 0);
@@ -20,7 +21,9 @@ export function BeginPanel() {
         log beside the job at once, so that nothing is lost when the lid is closed or the power fails.
       </p>
       {!saved && (
-        <p className="soft">The job is not saved yet; it is saved first, so that the log has a place.</p>
+        <p className="soft">
+          The job as it is now is not saved yet; it is saved first, so that the log is of what its file holds.
+        </p>
       )}
       <div className="run-does">
         <Button kind="main" off={none || beginning} onPress={() => void beginRun(false)}>

@@ -55,6 +55,11 @@ describe('the overs', () => {
     expect(learnFrom(runs(5, 50, 5), library).overs[0]).toEqual({ before: RULES[0], runs: 5, percent: 8.5 });
   });
 
+  it('need no share of the run where their least number was enough', () => {
+    expect(learnFrom(runs(5, 50, 3), library).overs[0]?.percent).toBe(0);
+    expect(learnFrom(runs(5, 50, 4), library).overs[0]?.percent).toBe(6.5);
+  });
+
   it('take each run to the rule for its length', () => {
     const { overs } = learnFrom([...runs(5, 99, 1), ...runs(5, 100, 10)], library);
     expect(overs.map(({ runs: n, percent }) => [n, percent])).toEqual([

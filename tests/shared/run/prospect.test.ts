@@ -33,6 +33,12 @@ describe('whether the quantity can still be met', () => {
     });
   });
 
+  it('counts sheets that wait to be turned as in hand, and as through pass 1', () => {
+    // 1 finished, 10 printed on side 1, 19 blank: 26 to come, of which 16 have not been through pass 1.
+    const run = runOf(supperRun, load(30), go, good(1, 10));
+    expect(prospectOf(run)).toMatchObject({ toFinish: 26, toPrint: 16, inHand: 29, spare: 3, toLoad: 0 });
+  });
+
   it('says so at the very last sheet that may be spoiled, and at the one after it', () => {
     const last = runOf(supperRun, load(30), go, spoiled(1, 3, 'jam'));
     expect(sayProspect(last)).toEqual({
