@@ -98,6 +98,14 @@ describe('a parent sheet', () => {
     ]);
   });
 
+  it('lies upright where as many come out either way', () => {
+    // Two of 8 x 12 out of 20 x 20 in either way, three where one lies across the others.
+    expect(fed(parent('20 x 20 in', ['8 x 12 in']), { most: '9 x 19 in' })).toEqual([
+      '8 x 12, short leads, 2 out, along-feed',
+      '8 x 12, short leads, 3 out, mixed',
+    ]);
+  });
+
   it('is not offered where no part of it goes in', () => {
     expect(fed(parent('26 x 40 in', ['17 x 22 in']))).toEqual([]);
   });

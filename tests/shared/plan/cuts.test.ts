@@ -1,0 +1,25 @@
+// Cuts through a pile, counted once for sheets on which the pieces lie alike.
+import { describe, expect, it } from 'vitest';
+import { CutCounter } from '../../../shared/plan/cuts.ts';
+
+const half = [{ x: 0, y: 0, w: 50, h: 50 }];
+
+describe('the cuts through a pile', () => {
+  it('are none where the piece is the sheet, and one for each margin', () => {
+    const cuts = new CutCounter();
+    expect(cuts.count({ w: 100, h: 50 }, half)).toBe(1);
+    expect(cuts.count({ w: 50, h: 50 }, half)).toBe(0);
+    expect(cuts.count({ w: 50, h: 100 }, half)).toBe(1);
+    expect(cuts.count({ w: 100, h: 100 }, half)).toBe(2);
+    expect(cuts.count({ w: 100, h: 100 }, [{ x: 10, y: 10, w: 50, h: 50 }])).toBe(4);
+  });
+
+  it('are the same for sheets of all sizes on which the pieces lie alike, and for others not', () => {
+    const cuts = new CutCounter();
+    const pair = (gap: number) => [...half, { x: 50 + gap, y: 0, w: 50, h: 50 }];
+    expect(cuts.count({ w: 100, h: 50 }, pair(0))).toBe(1);
+    expect(cuts.count({ w: 120, h: 50 }, pair(20))).toBe(2);
+    expect(cuts.count({ w: 130, h: 50 }, pair(30))).toBe(2);
+    expect(cuts.count({ w: 160, h: 50 }, pair(30))).toBe(3);
+  });
+});
