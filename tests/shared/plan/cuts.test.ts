@@ -14,6 +14,24 @@ describe('the cuts through a pile', () => {
     expect(cuts.count({ w: 100, h: 100 }, [{ x: 10, y: 10, w: 50, h: 50 }])).toBe(4);
   });
 
+  // Four margins; and to part n pieces n - 1 gutters are cut, twice each, whether rows or columns come first (arithmetic).
+  it.each([
+    [1, 1, 4],
+    [2, 1, 6],
+    [3, 2, 14],
+    [2, 3, 14],
+    [5, 4, 42],
+  ])('of a grid of %d by %d are %d', (across, up, wanted) => {
+    const cells = Array.from({ length: across * up }, (_, i) => ({
+      x: 10 + 60 * (i % across),
+      y: 10 + 60 * Math.floor(i / across),
+      w: 50,
+      h: 50,
+    }));
+    const sheet = { w: 60 * across + 10, h: 60 * up + 10 };
+    expect(new CutCounter().count(sheet, cells)).toBe(wanted);
+  });
+
   it('are the same for sheets of all sizes on which the pieces lie alike, and for others not', () => {
     const cuts = new CutCounter();
     const pair = (gap: number) => [...half, { x: 50 + gap, y: 0, w: 50, h: 50 }];
