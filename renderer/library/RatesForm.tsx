@@ -59,30 +59,17 @@ export function RatesForm(props: Omit<EntryProps<LibraryDraft>, 'field'>) {
       <section className="entry-part" aria-label="Cutting">
         <h4>Cutting</h4>
         <div className="fields">
-          <EntryField
-            label="Seconds for each cut"
-            size="some"
-            field="rates.cutting.secondsPerCut"
-            wrongs={wrongs}
-            value={rates.secondsPerCut}
-            onChange={(secondsPerCut) => type({ rates: { ...rates, secondsPerCut } })}
-          />
-          <EntryField
-            label="Seconds for each pile"
-            size="some"
-            field="rates.cutting.secondsPerPile"
-            wrongs={wrongs}
-            value={rates.secondsPerPile}
-            onChange={(secondsPerPile) => type({ rates: { ...rates, secondsPerPile } })}
-          />
-          <EntryField
-            label="Tallest pile"
-            size="some"
-            field="rates.cutting.tallestPile"
-            wrongs={wrongs}
-            value={rates.tallestPile}
-            onChange={(tallestPile) => type({ rates: { ...rates, tallestPile } })}
-          />
+          {CUTTING.map(({ of, label }) => (
+            <EntryField
+              key={of}
+              label={label}
+              size="some"
+              field={`rates.cutting.${of}`}
+              wrongs={wrongs}
+              value={rates[of]}
+              onChange={(typed) => type({ rates: { ...rates, [of]: typed } })}
+            />
+          ))}
         </div>
       </section>
     </>
@@ -94,6 +81,16 @@ interface OversFieldsProps extends EntryProps<DraftOvers> {
   readonly number: number;
   readonly remove: () => void;
 }
+
+const CUTTING = [
+  { of: 'secondsPerCut', label: 'Seconds for each cut' },
+  { of: 'secondsPerPile', label: 'Seconds for each pile' },
+  { of: 'tallestPile', label: 'Tallest pile' },
+  { of: 'widest', label: 'Widest along the knife' },
+  { of: 'deepest', label: 'Deepest behind the knife' },
+  { of: 'opening', label: 'Opening under the clamp' },
+  { of: 'leastGauge', label: 'Least back gauge' },
+] as const;
 
 const OVERS = [
   { of: 'from', label: 'From good sheets' },

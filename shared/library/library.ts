@@ -148,6 +148,12 @@ export interface Rates {
     /** Knocking a pile up and laying it in, for every pile. */
     readonly secondsPerPile: number;
     readonly tallestPile: Length;
+    /** What the cutter takes: along the knife, behind it, and under the clamp. */
+    readonly widest: Length;
+    readonly deepest: Length;
+    readonly opening: Length;
+    /** How near its back gauge comes to the knife. */
+    readonly leastGauge: Length;
   };
 }
 

@@ -118,7 +118,15 @@ const paper = z.strictObject({
 const rates = z.strictObject({
   labourPerHour: amount,
   overs: z.array(z.strictObject({ from: sheets, percent, least: sheets })).default([]),
-  cutting: z.strictObject({ secondsPerCut: amount, secondsPerPile: amount, tallestPile: length }),
+  cutting: z.strictObject({
+    secondsPerCut: amount,
+    secondsPerPile: amount,
+    tallestPile: length,
+    widest: length.default('520 mm'),
+    deepest: length.default('520 mm'),
+    opening: length.default('80 mm'),
+    leastGauge: length.default('35 mm'),
+  }),
 });
 
 /** A library as it is written in JSON. Unknown fields are refused. */

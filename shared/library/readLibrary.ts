@@ -64,13 +64,19 @@ export function writeLibrary(library: Library): string {
 
 function build(written: WrittenLibrary, reader: LengthReader): Library {
   const { cutting } = written.rates;
+  const cutter = (of: 'tallestPile' | 'widest' | 'deepest' | 'opening' | 'leastGauge') =>
+    reader.length(cutting[of], `rates.cutting.${of}`, 'size');
   return {
     ...written,
     rates: {
       ...written.rates,
       cutting: {
         ...cutting,
-        tallestPile: reader.length(cutting.tallestPile, 'rates.cutting.tallestPile', 'size'),
+        tallestPile: cutter('tallestPile'),
+        widest: cutter('widest'),
+        deepest: cutter('deepest'),
+        opening: cutter('opening'),
+        leastGauge: cutter('leastGauge'),
       },
     },
     printers: written.printers.map((printer, i) => buildPrinter(printer, `printers[${i}]`, reader)),

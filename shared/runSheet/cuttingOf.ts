@@ -11,14 +11,14 @@ import type { Stock } from './stock.ts';
 export function cuttingOf(job: Job, stock: Stock | undefined): Result<CuttingOrder> {
   const { brief, arrangement } = job;
   const { sheets } = countJob(job);
-  const { mostStack = ANY_CUTTER.mostStack, caliper } = stock ?? {};
+  const { cutter = ANY_CUTTER, caliper } = stock ?? {};
   return planCuts({
     sheet: sheetOf(brief).size,
     arrangement,
     designs: designsOf(brief),
     work: brief.work,
     hold: brief.sheet.hold,
-    cutter: { ...ANY_CUTTER, mostStack: Math.min(mostStack, ANY_CUTTER.opening) },
+    cutter,
     ...(caliper === undefined || sheets === 0 ? {} : { run: { sheets, caliper } }),
     unit: brief.units,
   });

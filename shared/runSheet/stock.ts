@@ -1,4 +1,5 @@
-// What the library of a studio tells a run sheet: which paper is loaded, how thick it is, how high a pile is cut.
+// What the library of a studio tells a run sheet: which paper is loaded, how thick it is, and what the cutter takes.
+import { ANY_CUTTER, type Cutter } from '../cutting/cutter.ts';
 import { type Fault, ok, type Result, refuse } from '../fault/result.ts';
 import type { Library } from '../library/library.ts';
 import { POINTS_PER, points } from '../units/length.ts';
@@ -15,14 +16,13 @@ export interface Stock {
   readonly coated?: 'none' | 'one-side' | 'both-sides';
   /** Whether its two sides are alike. */
   readonly sidesAlike?: boolean;
-  /** The highest pile that is cut at once, in pt. */
-  readonly mostStack: number;
+  readonly cutter: Cutter;
 }
 
-/** The stock for a paper of the library (`paper-unknown` where it has none of that name); only the pile without one. */
+/** The stock for a paper of the library (`paper-unknown` where it has none of that name); only the cutter without one. */
 export function stockFrom(library: Library, paper: string | undefined): Result<Stock> {
-  const mostStack = points(library.rates.cutting.tallestPile);
-  if (paper === undefined) return ok({ mostStack });
+  const cutter = cutterOf(library);
+  if (paper === undefined) return ok({ cutter });
   const found = library.papers.find(({ name }) => name.toLowerCase() === paper.toLowerCase());
   if (found === undefined) return refuse(unknown(library, paper));
   const { name, weight, caliper, coated, sidesAlike } = found;
@@ -32,8 +32,21 @@ export function stockFrom(library: Library, paper: string | undefined): Result<S
     caliper: (caliper.micrometres / 1000) * POINTS_PER.mm,
     coated,
     sidesAlike,
-    mostStack,
+    cutter,
   });
+}
+
+/** The cutter of the studio; a pile that does not go under its clamp is cut in more lifts. */
+function cutterOf({ rates }: Library): Cutter {
+  const { tallestPile, widest, deepest, opening, leastGauge } = rates.cutting;
+  return {
+    ...ANY_CUTTER,
+    widest: points(widest),
+    deepest: points(deepest),
+    opening: points(opening),
+    leastGauge: points(leastGauge),
+    mostStack: Math.min(points(tallestPile), points(opening)),
+  };
 }
 
 function unknown({ papers }: Library, paper: string): Fault {

@@ -90,6 +90,10 @@ interface DraftRates {
   readonly secondsPerCut: string;
   readonly secondsPerPile: string;
   readonly tallestPile: string;
+  readonly widest: string;
+  readonly deepest: string;
+  readonly opening: string;
+  readonly leastGauge: string;
 }
 
 export interface DraftOvers extends Keyed {

@@ -1,4 +1,5 @@
 // The papers of a job in a folder: all of them, whole, and what a job cannot have is told.
+
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -7,6 +8,7 @@ import { rebaseJob } from '../../../electron/host/faceFiles.ts';
 import { fingerprintOf } from '../../../electron/ticket/makeTicket.ts';
 import { writeTicket } from '../../../electron/ticket/writeTicket.ts';
 import type { FolderHandle } from '../../../shared/contract/handles.ts';
+import { ANY_CUTTER } from '../../../shared/cutting/cutter.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { dropFolder, granted, newFolder, openRig, openSupper } from '../../kit/hostRig.ts';
 import { readPages } from '../../kit/readPages.ts';
@@ -24,16 +26,19 @@ const at = (...names: readonly string[]) => join(folder, ...names);
 /** The job as the host has it: its art by whole paths. */
 const inHost = (job: Job) => rebaseJob(job, (file) => at('art', file));
 const write = (job: Job, file?: string) => writeTicket({ job: inHost(job), file, to: at('papers'), now });
+/** Few large cards on a sheet, so that there is little to set. */
+const LARGE = { ...CARDS, pieces: [{ ...CARDS.pieces[0]!, trim: [140, 200] }] };
+
 /** The cards, one of them laid over another. */
 function overlapping(): Job {
-  const job = jobOf(CARDS);
+  const job = jobOf(LARGE);
   const [first, ...rest] = job.arrangement;
   return { ...job, arrangement: [{ ...first!, trim: rest[0]!.trim }, ...rest] };
 }
 
 describe('the papers of a job', () => {
   it('are six files in a folder that is made for them, named after the job', async () => {
-    const { files, notices } = granted(await write(jobOf(CARDS), at('cards.turnlay')));
+    const { files, notices } = granted(await write(jobOf(LARGE), at('cards.turnlay')));
     expect(files.map(({ name }) => name)).toEqual([
       'cards-of-the-orchard_run-sheet.pdf',
       'cards-of-the-orchard_dummy.pdf',
@@ -54,15 +59,15 @@ describe('the papers of a job', () => {
   });
 
   it('are the same bytes for the same job and time, and replace those written before', async () => {
-    await write(jobOf(CARDS));
+    await write(jobOf(LARGE));
     const before = readdirSync(at('papers')).map((name) => readFileSync(at('papers', name)));
-    await write(jobOf(CARDS));
+    await write(jobOf(LARGE));
     const after = readdirSync(at('papers')).map((name) => readFileSync(at('papers', name)));
     expect(after).toEqual(before);
   });
 
   it('have no cutting order where the sheet cannot be cut, and say which older one does not fit', async () => {
-    await write(jobOf(CARDS));
+    await write(jobOf(LARGE));
     const { files, notices } = granted(await write(overlapping()));
     expect(files.map(({ part }) => part)).toEqual(['run-sheet', 'dummy', 'ticket', 'placements']);
     expect(notices[0]).toMatch(/^There is no cutting order\. Position 1 .* lies over position 2/);
@@ -95,32 +100,32 @@ describe('the papers of a job', () => {
 
   it('are refused where the folder cannot be, and where sheets could not be named', async () => {
     writeFileSync(at('papers'), 'a file');
-    const refused = await write(jobOf(CARDS));
+    const refused = await write(jobOf(LARGE));
     expect(refused.ok ? '' : refused.fault.code).toBe('file-exists');
-    const unnamed = await write(jobOf({ ...CARDS, fileNames: '{nothing}' }));
+    const unnamed = await write(jobOf({ ...LARGE, fileNames: '{nothing}' }));
     expect(unnamed.ok ? '' : unnamed.fault.code).toBe('name-unusable');
   });
 });
 
 describe('a paper that is named', () => {
   it('is warned of where its sides differ and one form prints both', async () => {
-    const stock = { name: 'Cast-coated card', sidesAlike: false, mostStack: 144 };
+    const stock = { name: 'Cast-coated card', sidesAlike: false, cutter: { ...ANY_CUTTER, mostStack: 144 } };
     const notices = async (job: Job) =>
       granted(await writeTicket({ job: inHost(job), file: undefined, to: at('papers'), now, stock })).notices;
-    expect(await notices(jobOf(CARDS))).toEqual([
+    expect(await notices(jobOf(LARGE))).toEqual([
       'The two sides of Cast-coated card are not alike, and work-and-turn prints fronts and backs on either of them. Take another paper or work-and-back.',
     ]);
-    expect(await notices(jobOf(CARDS, { style: 'work-and-back', turn: 'end-to-end' }))).toEqual([]);
+    expect(await notices(jobOf(LARGE, { style: 'work-and-back', turn: 'end-to-end' }))).toEqual([]);
   });
 });
 
 describe('the fingerprint of a job', () => {
   it('is the same wherever its art lies, and another for another job', () => {
-    const job = jobOf(CARDS);
+    const job = jobOf(LARGE);
     const moved = rebaseJob(job, (file) => `/elsewhere/${file}`);
     expect(fingerprintOf(moved)).toBe(fingerprintOf(job));
     expect(fingerprintOf(job)).toMatch(/^[0-9a-f]{64}$/);
-    expect(fingerprintOf(jobOf({ ...CARDS, title: 'Other cards' }))).not.toBe(fingerprintOf(job));
+    expect(fingerprintOf(jobOf({ ...LARGE, title: 'Other cards' }))).not.toBe(fingerprintOf(job));
   });
 });
 

@@ -1,5 +1,7 @@
 // The cutting order as it is printed: every step with its number, its words and its drawing, whole and in order.
+
 import { describe, expect, it } from 'vitest';
+import { ANY_CUTTER } from '../../../shared/cutting/cutter.ts';
 import { sayStep } from '../../../shared/cutting/words.ts';
 import { cuttingOf } from '../../../shared/runSheet/cuttingOf.ts';
 import { setCuttingPages } from '../../../shared/runSheet/cuttingPages.ts';
@@ -9,7 +11,7 @@ import { readPages } from '../../kit/readPages.ts';
 import { DAY, MEASURES, pdfOf } from '../../kit/setPapers.ts';
 import { CARDS, jobOf, KINDS } from '../../kit/ticketJobs.ts';
 
-const cuttable = KINDS.filter(([name]) => /^(invitations|menus|pieces|cards on one)/.test(name));
+const cuttable = KINDS.filter(([name]) => /^(invitations|menus)/.test(name));
 
 describe('the cutting order on paper', () => {
   it.each(cuttable)('tells every step in order, each word on the paper: %s', async (_name, job) => {
@@ -33,7 +35,8 @@ describe('the cutting order on paper', () => {
     const job = jobOf({ ...CARDS, pieces: [{ ...CARDS.pieces[0], quantity: 6000 }] });
     const tenth = POINTS_PER.mm / 10;
     // 273 needed and 14 overs, 287 sheets of a tenth of a millimetre: 28.7 mm.
-    const at = (mm: number) => granted(cuttingOf(job, { caliper: tenth, mostStack: mm * POINTS_PER.mm }));
+    const at = (mm: number) =>
+      granted(cuttingOf(job, { caliper: tenth, cutter: { ...ANY_CUTTER, mostStack: mm * POINTS_PER.mm } }));
     expect(at(30).lifts?.sheets).toEqual([287]);
     expect(at(10).lifts?.sheets).toEqual([96, 96, 95]);
     const [page] = await readPages(await pdfOf(setCuttingPages(job, at(10), DAY, MEASURES)));
@@ -43,7 +46,7 @@ describe('the cutting order on paper', () => {
 
   it('leaves the lifts to the manual of the cutter where the paper is not known', async () => {
     const job = jobOf(CARDS);
-    const order = granted(cuttingOf(job, { mostStack: 100 }));
+    const order = granted(cuttingOf(job, { cutter: { ...ANY_CUTTER, mostStack: 100 } }));
     const [page] = await readPages(await pdfOf(setCuttingPages(job, order, DAY, MEASURES)));
     expect(page!.text).toContain('how many sheets Guillotine takes, its manual tells');
   });

@@ -1,6 +1,8 @@
 // The run sheet as it is printed: read back from its PDF, its words and drawings agree with the job.
+
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
+import { ANY_CUTTER } from '../../../shared/cutting/cutter.ts';
 import { turnOf } from '../../../shared/geometry/work.ts';
 import { countJob } from '../../../shared/job/counts.ts';
 import { type Job, sheetOf } from '../../../shared/job/job.ts';
@@ -167,7 +169,7 @@ describe('the run sheet', () => {
 
   it('names the paper where it is known', async () => {
     const [[, job]] = KINDS as readonly [(typeof KINDS)[number]];
-    const stock = { name: 'Rough card', mostStack: 100 };
+    const stock = { name: 'Rough card', cutter: { ...ANY_CUTTER, mostStack: 100 } };
     const [page] = await readPages(await pdfOf(setRunSheet(runSheetInput(job, { stock }))));
     expect(page!.text).toContain('Rough card');
   });

@@ -114,7 +114,11 @@ describe('the paper from the library', () => {
     // 13 pt caliper is 13 thousandths of an inch; piles of 2 in.
     expect(found).toMatchObject({
       ok: true,
-      value: { name: 'Uncoated card', coated: 'none', mostStack: 144 },
+      value: {
+        name: 'Uncoated card',
+        coated: 'none',
+        cutter: { mostStack: 144, leastGauge: (35 * 72) / 25.4 },
+      },
     });
     if (found.ok) expect(found.value.caliper).toBeCloseTo(0.013 * POINTS_PER.in, 6);
     expect(stockFrom(library, undefined)).toEqual({ ok: true, value: { mostStack: 144 } });

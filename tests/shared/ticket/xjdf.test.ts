@@ -1,7 +1,9 @@
 // The open job ticket: by what the published schema allows, and telling just what the job is.
+
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { ANY_CUTTER } from '../../../shared/cutting/cutter.ts';
 import { lying } from '../../../shared/geometry/head.ts';
 import { layInto } from '../../../shared/geometry/lie.ts';
 import { lookFromBehind } from '../../../shared/geometry/turn.ts';
@@ -206,7 +208,7 @@ describe('the ticket', () => {
       grammage: 270,
       caliper: 0.936,
       coated: 'one-side',
-      mostStack: 9,
+      cutter: { ...ANY_CUTTER, mostStack: 9 },
     } as const;
     const root = readXml(ticketOf(KINDS[0]![1], { stock }));
     expect(allOf(root, 'Media')[0]!.attributes).toEqual({
