@@ -55,7 +55,7 @@ describe('the movement of the turn', () => {
       const { shapes } = drawMovement(turn, SHEET, false, 112, MEASURES);
       const lifted = shapes.find((s): s is PathShape => s.kind === 'path' && s.fill === 'pale')!.contours[0]!;
       const [a, b, c, d] = [lifted.from, ...(lifted.along as { x: number; y: number }[])];
-      const long = (p: typeof a, q: typeof a) => Math.hypot(p!.x - q!.x, p!.y - q!.y);
+      const long = (p = { x: 0, y: 0 }, q = { x: 0, y: 0 }) => Math.hypot(p.x - q.x, p.y - q.y);
       // The corners go round from the lower left: right edge b to c, left edge d to a, tail a to b, lead edge c to d.
       const [taken, other] = turn === 'side-to-side' ? [long(b, c), long(d, a)] : [long(a, b), long(c, d)];
       expect(taken).toBeGreaterThan(other);
