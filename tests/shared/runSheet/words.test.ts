@@ -6,7 +6,7 @@ import { letterOf, lettersOf } from '../../../shared/runSheet/letters.ts';
 import { seenPasses } from '../../../shared/runSheet/seenPasses.ts';
 import { stepsOf } from '../../../shared/runSheet/steps.ts';
 import { stockFrom } from '../../../shared/runSheet/stock.ts';
-import { POINTS_PER } from '../../../shared/units/length.ts';
+import { lengthOf, POINTS_PER } from '../../../shared/units/length.ts';
 import { CARDS, jobOf, KINDS } from '../../kit/ticketJobs.ts';
 
 const said = (job: Parameters<typeof stepsOf>[0]) =>
@@ -121,7 +121,16 @@ describe('the paper from the library', () => {
       },
     });
     if (found.ok) expect(found.value.caliper).toBeCloseTo(0.013 * POINTS_PER.in, 6);
-    expect(stockFrom(library, undefined)).toEqual({ ok: true, value: { mostStack: 144 } });
+    const unnamed = stockFrom(library, undefined);
+    expect(unnamed).toMatchObject({ ok: true, value: { cutter: { mostStack: 144 } } });
+    expect(unnamed.ok && Object.keys(unnamed.value)).toEqual(['cutter']);
+  });
+
+  it('is cut in piles no higher than what goes under the clamp', () => {
+    const { rates } = library;
+    const low = { ...rates.cutting, opening: lengthOf(1, 'in') };
+    const found = stockFrom({ ...library, rates: { ...rates, cutting: low } }, undefined);
+    expect(found).toMatchObject({ ok: true, value: { cutter: { mostStack: 72, opening: 72 } } });
   });
 
   it('is refused with the papers there are, if there is none of its name', () => {
