@@ -8,6 +8,16 @@ import { EntryField } from './EntryField.tsx';
 import { type EntryProps, listIn, propsOf } from './entryProps.ts';
 import { newKey } from './withOneMore.ts';
 
+const CUTTING = [
+  { of: 'secondsPerCut', label: 'Seconds for each cut' },
+  { of: 'secondsPerPile', label: 'Seconds for each pile' },
+  { of: 'tallestPile', label: 'Tallest pile' },
+  { of: 'widest', label: 'Widest along the knife' },
+  { of: 'deepest', label: 'Deepest behind the knife' },
+  { of: 'opening', label: 'Opening under the clamp' },
+  { of: 'leastGauge', label: 'Least back gauge' },
+] as const;
+
 export function RatesForm(props: Omit<EntryProps<LibraryDraft>, 'field'>) {
   const { value, wrongs, type, take } = props;
   const { rates, currency } = value;
@@ -81,16 +91,6 @@ interface OversFieldsProps extends EntryProps<DraftOvers> {
   readonly number: number;
   readonly remove: () => void;
 }
-
-const CUTTING = [
-  { of: 'secondsPerCut', label: 'Seconds for each cut' },
-  { of: 'secondsPerPile', label: 'Seconds for each pile' },
-  { of: 'tallestPile', label: 'Tallest pile' },
-  { of: 'widest', label: 'Widest along the knife' },
-  { of: 'deepest', label: 'Deepest behind the knife' },
-  { of: 'opening', label: 'Opening under the clamp' },
-  { of: 'leastGauge', label: 'Least back gauge' },
-] as const;
 
 const OVERS = [
   { of: 'from', label: 'From good sheets' },
