@@ -68,13 +68,18 @@ describe('the packed app', () => {
   it('holds what was built and nothing else: no sources, no node_modules, no program for a browser', () => {
     const names = [...namesIn(unpacked('resources/app.asar')).keys()].sort();
     expect(names.filter((name) => !name.endsWith('.LEGAL.txt'))).toEqual([
+      'host/DejaVuSans-Bold.ttf',
       'host/DejaVuSans.ttf',
+      'host/highs.wasm',
       'host/main.cjs',
       'host/pdfium.wasm',
       'host/preload.cjs',
       'host/qpdf.wasm',
       'host/startArtWorker.mjs',
+      'host/startCoverageWorker.mjs',
+      'host/startGangWorker.mjs',
       'host/startSendWorker.mjs',
+      'host/startTicketWorker.mjs',
       'package.json',
       'renderer/index.html',
     ]);

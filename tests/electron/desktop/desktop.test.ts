@@ -8,6 +8,7 @@ import { callChannel } from '../../../shared/contract/channels.ts';
 import type { Events } from '../../../shared/contract/events.ts';
 import type { FileEntry, FileHandle, FolderHandle } from '../../../shared/contract/handles.ts';
 import type { SendNews } from '../../../shared/contract/sending.ts';
+import { planRun } from '../../../shared/run/plan.ts';
 import { buildDesktop, type DesktopRig, startDesktop, until } from '../../kit/desktopRig.ts';
 import { StandIn } from '../../kit/electronStandIn/standIn.ts';
 import { codeOf, granted, putSupper, supperOf } from '../../kit/hostRig.ts';
@@ -99,6 +100,33 @@ describe('every call of the contract', () => {
     const proving = granted(await host.send.prove({ job: opened.job, folder: into }));
     granted(await host.send.cancel(proving));
     await until(() => news.some(({ send, state }) => send === proving.send && state.at !== 'under-way'));
+
+    // It is planned with the studio's library, which goes out to others and comes back.
+    const library = await host.library.read();
+    expect(granted(await host.library.change({ library })).printers).toHaveLength(3);
+    const written = granted(await host.library.export({ folder: into, name: 'studio' }));
+    expect(granted(await host.library.import({ file: written.file })).currency).toBe(library.currency);
+    const inks = granted(await host.ink.coverage({ job: opened.job }));
+    expect(inks.map(({ face }) => face)).toEqual(['front', 'back']);
+    expect(inks.every(({ coverage }) => coverage.grey > 0 && coverage.grey < 1)).toBe(true);
+    const [piece] = opened.job.brief.pieces;
+    const twoDesigns = { ...opened.job.brief, pieces: [piece!, { ...piece!, name: 'Other', quantity: 40 }] };
+    const ganged = await host.gang.solve({ brief: twoDesigns, sheetCost: 1, formCost: 5, seconds: 5 });
+    expect(granted(ganged).pieces.map(({ leftOver }) => leftOver >= 0)).toEqual([true, true]);
+    expect(await host.gang.stop()).toBeNull();
+
+    // Its papers are written, and its run is counted.
+    const { file: jobFile } = chosen.chosen[0]!;
+    expect(
+      granted(await host.ticket.write({ job: opened.job, folder: into, file: jobFile })).names,
+    ).toContain('harvest-supper_run-sheet.pdf');
+    granted(await host.run.record({ file: jobFile, event: { kind: 'begun', plan: planRun(opened.job) } }));
+    granted(await host.run.record({ file: jobFile, event: { kind: 'loaded', sheets: 33 } }));
+    expect(granted(await host.run.read({ file: jobFile })).book.runs).toHaveLength(1);
+    expect(codeOf(await host.run.packingSlip({ file: jobFile, job: opened.job, delivery: 2 }))).toBe(
+      'count-refused',
+    );
+    expect(await host.run.all()).toHaveLength(1);
 
     // Kept jobs are taken up or let go.
     granted(await host.job.keep({ job: opened.job }));
