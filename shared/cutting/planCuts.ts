@@ -103,7 +103,7 @@ function searchWidening(
 ): Searched | undefined {
   const breadths: readonly Breadth[] = [
     ...(field.trims.length > FEW_PIECES ? [] : LOOKING_AT_ALL),
-    { orders: 'farthest', most: Infinity },
+    { orders: 'farthest', most: MOST },
   ];
   for (const breadth of breadths) {
     const searched = searchCuts(field, cutter, holds, breadth);
