@@ -3,8 +3,9 @@ import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { app } from 'electron';
 import { homeOf } from '../host/home.ts';
+import { isJobLink, LINK_SCHEME } from '../host/jobLink.ts';
 import { registerScheme } from './appScheme.ts';
-import { jobsAmong } from './askedFiles.ts';
+import { askedAmong } from './askedFiles.ts';
 import { refuseNavigation } from './harden.ts';
 import { type Desktop, runDesktop } from './runDesktop.ts';
 
@@ -14,25 +15,32 @@ app.setPath('userData', join(home, 'desktop'));
 app.enableSandbox();
 registerScheme();
 refuseNavigation(app);
+app.setAsDefaultProtocolClient(LINK_SCHEME);
 
 if (app.requestSingleInstanceLock()) {
   let desktop: Desktop | undefined;
-  /** Jobs that were asked for before there was anything to open them. */
-  const early = [...jobsAmong(process.argv, process.cwd())];
-  const open = (paths: readonly string[]) => {
-    if (desktop === undefined) early.push(...paths);
-    else desktop.askToOpen(paths);
+  /** Jobs, and links to them, that were asked for before there was anything to open them. */
+  const early = [...askedAmong(process.argv, process.cwd())];
+  const open = (asked: readonly string[]) => {
+    if (desktop === undefined) early.push(...asked);
+    else desktop.askToOpen(asked);
   };
-  // A Mac hands over the job of a double click in this way, also before the app is ready.
+  // A Mac hands over the job of a double click and the code of a run sheet so, also before the app is ready.
   app.on('open-file', (event, path) => {
     event.preventDefault();
     open([path]);
   });
-  app.on('second-instance', (_event, argv, folder) => open(jobsAmong(argv, folder)));
+  app.on('open-url', (event, link) => {
+    event.preventDefault();
+    if (isJobLink(link)) open([link]);
+  });
+  app.on('second-instance', (_event, argv, folder) => open(askedAmong(argv, folder)));
   app
     .whenReady()
     .then(async () => {
-      desktop = await runDesktop({ home, here: __dirname, asked: early.splice(0) });
+      const files = early.filter((asked) => !isJobLink(asked));
+      early.splice(0, early.length, ...early.filter(isJobLink));
+      desktop = await runDesktop({ home, here: __dirname, asked: files });
       if (early.length > 0) desktop.askToOpen(early);
     })
     .catch((error: unknown) => {

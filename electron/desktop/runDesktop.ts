@@ -1,9 +1,10 @@
 // The desktop shell once the app is ready: the host opened, its calls answered, its window shown, and all ended in order.
 import { join } from 'node:path';
-import { app } from 'electron';
+import { app, dialog } from 'electron';
 import type { ActionName } from '../../shared/contract/actions.ts';
 import { eventChannel } from '../../shared/contract/channels.ts';
 import type { Tell } from '../../shared/contract/host.ts';
+import { isJobLink } from '../host/jobLink.ts';
 import { type OpenedHost, openHost } from '../host/openHost.ts';
 import { serveWindow } from '../host/serve/serveWindow.ts';
 import { VERSION } from '../host/version.ts';
@@ -24,8 +25,8 @@ export interface DesktopOptions {
 }
 
 export interface Desktop {
-  /** Brings the window to the front and has it open these jobs. */
-  askToOpen(paths: readonly string[]): void;
+  /** Brings the window to the front and has it open these jobs, which are named by paths or by links. */
+  askToOpen(asked: readonly string[]): void;
 }
 
 export async function runDesktop({ home, asked, here }: DesktopOptions): Promise<Desktop> {
@@ -55,14 +56,23 @@ export async function runDesktop({ home, asked, here }: DesktopOptions): Promise
   opened = await openWindow(new WindowState(home), join(here, 'preload.cjs'), askPage);
   await opened.load();
   return {
-    askToOpen: (paths) => {
+    askToOpen: (asked) => {
       const window = windowNow();
       if (window.isDestroyed()) return;
       if (window.isMinimized()) window.restore();
       window.focus();
-      for (const path of paths) host.askToOpen(path);
+      for (const one of asked) {
+        if (isJobLink(one)) void followLink(host, one);
+        else host.askToOpen(one);
+      }
     },
   };
+}
+
+/** Opens the job of a run sheet, or says why it cannot. */
+async function followLink(host: OpenedHost, link: string): Promise<void> {
+  const followed = await host.askForLink(link);
+  if (!followed.ok) dialog.showErrorBox(followed.fault.message, followed.fault.remedy);
 }
 
 /** Quits once the window is closed, and not before the host has put everything in order. */

@@ -12,6 +12,7 @@ import { ArtWatch } from './artWatch.ts';
 import { Entries, JOB_ENDING } from './entries.ts';
 import { makeHandlers } from './handlers.ts';
 import { FileHashes } from './hashes.ts';
+import { findLinkedJob } from './jobLink.ts';
 import { Keeping } from './keeping.ts';
 import { LibraryKeeper } from './libraryKeeper.ts';
 import { OpenJobs } from './openJobs.ts';
@@ -42,6 +43,8 @@ export interface OpenedHost {
   dropBytes(name: string, bytes: AsyncIterable<Uint8Array>): Promise<Result<Dropped>>;
   /** The person asks to open a job: at once, or as soon as the window asks what it begins with. */
   askToOpen(path: string): void;
+  /** The person follows the code of a run sheet. Refuses a link that names no job of those open here lately. */
+  askForLink(link: string): Promise<Result<null>>;
   /** Whether a window has begun. */
   hasWindow(): boolean;
   /** Where the bytes of art lie; `undefined` for a handle that was not issued here. */
@@ -82,6 +85,11 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
     const looked = await art.look(path);
     return looked.ok ? ok({ is: 'art', art: looked.value }) : looked;
   };
+  const askToOpen = (path: string) => {
+    const file = entries.file(path);
+    if (waiting === undefined) tell('open-job', { file });
+    else waiting = [...waiting, file];
+  };
   return {
     handlers: makeHandlers({
       shell,
@@ -103,10 +111,12 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
     dropPath: async (path) => (isJob(path) ? ok({ is: 'job', file: entries.file(path) }) : lookAt(path)),
     dropBytes: async (name, bytes) =>
       isJob(name) ? refuse(JOB_WITHOUT_PLACE) : lookAt(await takenIn.take(name, bytes)),
-    askToOpen: (path) => {
-      const file = entries.file(path);
-      if (waiting === undefined) tell('open-job', { file });
-      else waiting = [...waiting, file];
+    askToOpen,
+    askForLink: async (link) => {
+      const found = await findLinkedJob(link, await recents.paths());
+      if (!found.ok) return found;
+      askToOpen(found.value);
+      return ok(null);
     },
     hasWindow: () => waiting === undefined,
     artPath: (handle) => {

@@ -43,6 +43,11 @@ export class RecentsKeeper {
     );
   }
 
+  /** The latest first. */
+  async paths(): Promise<readonly string[]> {
+    return (await this.#file.read()).jobs.map(({ path }) => path);
+  }
+
   async add(path: string, title: string, at: Date): Promise<void> {
     const added = { path, title, at: at.toISOString() };
     await this.#file.change(({ jobs }) => ({

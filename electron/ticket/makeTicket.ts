@@ -4,7 +4,6 @@ import { ok, type Result } from '../../shared/fault/result.ts';
 import { hasOneForm } from '../../shared/geometry/work.ts';
 import { nameFiles } from '../../shared/job/fileNames.ts';
 import { facesOf, type Job } from '../../shared/job/job.ts';
-import { writeJob } from '../../shared/job/jobFile.ts';
 import { nameJobFiles } from '../../shared/job/nameJobFiles.ts';
 import { type DocumentInput, writeDocument } from '../../shared/pdf/document/writeDocument.ts';
 import { cuttingOf } from '../../shared/runSheet/cuttingOf.ts';
@@ -16,9 +15,8 @@ import { type PageSizes, pageKey, unplacedFace } from '../../shared/ticket/place
 import { writeCuts, writePlacements } from '../../shared/ticket/tables.ts';
 import { writeXjdf } from '../../shared/ticket/xjdf.ts';
 import { openArtFile } from '../art/openArtFile.ts';
-import { rebaseJob } from '../host/faceFiles.ts';
-import { sha256Of } from '../host/hashes.ts';
 import { VERSION } from '../host/version.ts';
+import { fingerprintOf } from '../job/fingerprint.ts';
 import { officeFaces } from './officeFaces.ts';
 
 /** What a file of a ticket is. */
@@ -51,11 +49,6 @@ export interface MadeTicket {
   readonly left: readonly string[];
   /** What the person should know, in words. */
   readonly notices: readonly string[];
-}
-
-/** What identifies a job wherever it and its art lie: the SHA-256 of what it says, in hex. */
-export function fingerprintOf(job: Job): string {
-  return sha256Of(writeJob(rebaseJob(job, (file) => basename(file))));
 }
 
 /**

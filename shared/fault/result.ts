@@ -6,6 +6,7 @@ export type FaultCode =
   | 'length-unreadable'
   | 'brief-invalid'
   | 'job-invalid'
+  | 'job-link-unknown'
   | 'job-too-new'
   | 'library-invalid'
   | 'library-too-new'

@@ -3,12 +3,15 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync }
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { JobFiles } from '../../../electron/host/jobFiles.ts';
+import { fingerprintOf } from '../../../electron/job/fingerprint.ts';
 import { CALLS, type Group } from '../../../shared/contract/calls.ts';
 import { callChannel } from '../../../shared/contract/channels.ts';
 import type { Events } from '../../../shared/contract/events.ts';
 import type { FileEntry, FileHandle, FolderHandle } from '../../../shared/contract/handles.ts';
 import type { SendNews } from '../../../shared/contract/sending.ts';
 import { planRun } from '../../../shared/run/plan.ts';
+import { linkTo } from '../../../shared/runSheet/jobCode.ts';
 import { buildDesktop, type DesktopRig, startDesktop, until } from '../../kit/desktopRig.ts';
 import { StandIn } from '../../kit/electronStandIn/standIn.ts';
 import { codeOf, granted, putSupper, supperOf } from '../../kit/hostRig.ts';
@@ -250,6 +253,38 @@ describe('jobs that the system hands over', () => {
     rig.electron.app.emit('open-file', event, at('clicked.turnlay'));
     await until(() => told.some((file) => file.name === 'clicked.turnlay'));
     expect(prevented).toBe(true);
+  });
+
+  it('are opened by the code of their run sheet; a code of a job that is not known is told', async () => {
+    await start();
+    expect(rig.electron.protocolClient).toEqual(['turnlay']);
+    const told: FileEntry[] = [];
+    rig.host.on('open-job', ({ file }: Events['open-job']) => told.push(file));
+    await rig.host.app.begin();
+    await putSupper(at('supper.pdf'));
+    const file = new File([], 'supper.pdf');
+    rig.electron.paths.set(file, at('supper.pdf'));
+    const dropped = granted(await rig.host.dropped(file));
+    if (dropped.is !== 'art') throw new Error('No art');
+    const { job } = granted(await rig.host.job.lay({ brief: supperOf(dropped.art.art) }));
+    rig.electron.save = { canceled: false, filePath: at('supper.turnlay') };
+    const place = await rig.host.choose.newFile({ name: 'supper' });
+    if (place.kind !== 'chosen') throw new Error('No place was chosen');
+    granted(await rig.host.job.save({ file: place.chosen.file, job }));
+
+    const event = { preventDefault: () => undefined };
+    const saved = granted(await new JobFiles().open(at('supper.turnlay')));
+    rig.electron.app.emit(
+      'open-url',
+      event,
+      linkTo({ file: 'supper.turnlay', fingerprint: fingerprintOf(saved) }),
+    );
+    await until(() => told.length === 1);
+    expect(names(told)).toEqual(['supper.turnlay']);
+    const stranger = linkTo({ file: 'stranger.turnlay', fingerprint: 'f'.repeat(64) });
+    rig.electron.app.emit('second-instance', {}, ['electron', stranger], folder);
+    await until(() => rig.electron.errors.length === 1);
+    expect(rig.electron.errors).toEqual(['Open it from where it is saved.']);
   });
 
   it('go to the instance that is there already: a second one ends at once', async () => {

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { drawSupper } from '../../../electron/demo/art.ts';
 import { rebaseJob } from '../../../electron/host/faceFiles.ts';
-import { fingerprintOf } from '../../../electron/ticket/makeTicket.ts';
+import { fingerprintOf } from '../../../electron/job/fingerprint.ts';
 import { writeTicket } from '../../../electron/ticket/writeTicket.ts';
 import type { FolderHandle } from '../../../shared/contract/handles.ts';
 import { ANY_CUTTER } from '../../../shared/cutting/cutter.ts';

@@ -67,6 +67,8 @@ export class StandIn {
   save: SaveAnswer = { canceled: true, filePath: '' };
   readonly dialogs: { readonly kind: string; readonly options: Readonly<Record<string, unknown>> }[] = [];
   readonly errors: string[] = [];
+  /** The schemes of links that the program says it opens. */
+  readonly protocolClient: string[] = [];
   displays = [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }];
   readonly app = new EventEmitter();
   #quitting = false;
@@ -140,6 +142,7 @@ export class StandIn {
         self.sandboxed = true;
       },
       requestSingleInstanceLock: () => !self.locked,
+      setAsDefaultProtocolClient: (scheme: string) => self.protocolClient.push(scheme),
       whenReady: () => self.#whenReady,
       quit: () => self.quit(),
       exit: () => {
