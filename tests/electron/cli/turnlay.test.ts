@@ -207,5 +207,6 @@ describe('the demo', () => {
     expect(demo.out.match(/all right/g)).toHaveLength(2);
     expect(await readdir(at('demo', 'rip'))).toHaveLength(3);
     expect(await readdir(at('demo', 'pictures', 'supper'))).toHaveLength(4);
+    expect(await readdir(at('demo', 'papers'))).toHaveLength(12);
   });
 });
