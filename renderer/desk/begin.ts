@@ -8,8 +8,8 @@ import { closeJob, openJob } from './opening.ts';
 /** Begins; afterwards the store says what the host has told. */
 export async function beginWindow(): Promise<void> {
   hear();
-  const { version, shell, machine, settings, recents, kept, asked } = await host.app.begin();
-  const library = await host.library.read();
+  const [begun, library] = await Promise.all([host.app.begin(), host.library.read()]);
+  const { version, shell, machine, settings, recents, kept, asked } = begun;
   app.setState({ begun: { version, shell, machine }, settings, recents, kept, library });
   keepJobs();
   tellShell();

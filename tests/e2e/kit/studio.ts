@@ -32,6 +32,8 @@ export class Studio {
     await this.page.goto('about:blank');
     this.#host = await startHost(this.app, this.folder, jobs);
     await this.page.goto(this.#host.link);
+    // Nobody drops a file on a window that is not there yet.
+    await this.page.locator('main').waitFor();
   }
 
   /** Kills the host as a power cut would; what the page says of it afterwards is no complaint. */
