@@ -20,7 +20,7 @@ export async function ticket(jobPath: string, options: TicketOptions): Promise<v
   const path = resolve(jobPath);
   const job = await new JobFiles().open(path);
   if (!job.ok) return answerFault(json, job.fault);
-  const stock = await readStock(options);
+  const stock = await readStock(options, job.value.brief.plan?.paper);
   if (!stock.ok) return answerFault(json, stock.fault);
   const ask = { job: job.value, file: basename(path), to, now: new Date(), stock: stock.value };
   const written = await writeTicket(ask);
@@ -30,11 +30,16 @@ export async function ticket(jobPath: string, options: TicketOptions): Promise<v
   answer(json, { files: paths, notices }, [...paths.map(({ file }) => `Wrote ${file}`), ...notices]);
 }
 
-/** What a library tells of the paper; nothing where none is named. */
-async function readStock({ library, paper }: TicketOptions): Promise<Result<Stock | undefined>> {
+/** What a library tells of the paper that is named, else of the planned one if it has it; nothing without a library. */
+async function readStock(
+  { library, paper }: TicketOptions,
+  planned: string | undefined,
+): Promise<Result<Stock | undefined>> {
   if (library === undefined) return ok(undefined);
   const written = await readJson(library, 'library');
   if (!written.ok) return written;
   const read = readLibrary(written.value);
-  return read.ok ? stockFrom(read.value, paper) : read;
+  if (!read.ok) return read;
+  const known = read.value.papers.find(({ name }) => name === planned)?.name;
+  return stockFrom(read.value, paper ?? known);
 }

@@ -1,7 +1,7 @@
 // The sheet: its size, what the printer leaves unprinted, and how the printer holds it.
 
-import { OneOf } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
+import { HoldFields } from '../controls/HoldFields.tsx';
 import { Tick } from '../controls/Tick.tsx';
 import type { PartProps } from './partProps.ts';
 import { SHEET_EDGES } from './sheetEdges.ts';
@@ -31,25 +31,7 @@ export function SheetFields({ draft, change, wrongs }: PartProps) {
         ))}
       </div>
       <div className="fields">
-        <OneOf
-          label="The printer lays it, across"
-          value={hold.across}
-          options={[
-            { value: 'left', label: 'to a guide on the left' },
-            { value: 'right', label: 'to a guide on the right' },
-            { value: 'centre', label: 'to the middle' },
-          ]}
-          onChange={(across) => change({ hold: { ...hold, across } })}
-        />
-        <OneOf
-          label="and along"
-          value={hold.along}
-          options={[
-            { value: 'lead', label: 'by its lead edge' },
-            { value: 'centre', label: 'to the middle' },
-          ]}
-          onChange={(along) => change({ hold: { ...hold, along } })}
-        />
+        <HoldFields who="The printer" hold={hold} onChange={(held) => change({ hold: held })} />
         <Tick
           label="Both sides of the paper are alike"
           on={draft.sidesAlike}

@@ -1,5 +1,5 @@
 // How far the other side shines through.
-import { Label, Slider, SliderThumb, SliderTrack } from 'react-aria-components';
+import { Slide } from '../controls/Slide.tsx';
 
 export function Shine({
   through,
@@ -11,20 +11,15 @@ export function Shine({
   return (
     <section className="block" aria-label="Light">
       <h2>Light</h2>
-      <Slider
-        className="shine"
+      <Slide
+        label="The other side shines through"
         value={through}
         onChange={onChange}
         minValue={0}
         maxValue={1}
         step={0.01}
         formatOptions={{ style: 'percent' }}
-      >
-        <Label>The other side shines through</Label>
-        <SliderTrack className="track">
-          <SliderThumb className="thumb" />
-        </SliderTrack>
-      </Slider>
+      />
       <div className="ends soft">
         <span>Side 1 only</span>
         <span>Both</span>

@@ -1,6 +1,6 @@
 // What if: other quantities, other prices for work and ink, answered at once and without changing the job.
-import { Label, Slider, SliderThumb, SliderTrack } from 'react-aria-components';
 import { Button } from '../controls/Button.tsx';
+import { Slide } from '../controls/Slide.tsx';
 import { AS_THEY_ARE, type Ratios } from './ratios.ts';
 
 /** Sliders move by ratios: from a quarter to four times, in steps of a tenth of a doubling. */
@@ -27,21 +27,16 @@ export function WhatIf({ ratios, says, change }: Props) {
       <h3>What if</h3>
       <div className="what-if-sliders">
         {SLIDERS.map(({ of, label }) => (
-          <Slider
+          <Slide
             key={of}
-            className="ratio"
+            label={label}
+            says={says[of]}
             value={Math.log2(ratios[of])}
             minValue={-DOUBLINGS}
             maxValue={DOUBLINGS}
             step={STEP}
             onChange={(doublings) => change({ ...ratios, [of]: doublings === 0 ? 1 : 2 ** doublings })}
-          >
-            <Label>{label}</Label>
-            <output className="ratio-says">{says[of]}</output>
-            <SliderTrack className="track">
-              <SliderThumb className="thumb" />
-            </SliderTrack>
-          </Slider>
+          />
         ))}
         <Button kind="quiet" off={!changed} onPress={() => change(AS_THEY_ARE)}>
           As they are

@@ -21,7 +21,9 @@ interface Outcome {
 export function PapersPanel() {
   const job = useJob();
   const papers = useApp((s) => s.library.papers);
-  const [paper, setPaper] = useState(NOT_SAID);
+  const [chosen, setPaper] = useState<string | undefined>();
+  const planned = papers.find(({ name }) => name === job.brief.plan?.paper)?.name;
+  const paper = chosen ?? planned ?? NOT_SAID;
   const [busy, setBusy] = useState(false);
   const [outcome, setOutcome] = useState<Outcome | undefined>(undefined);
   const write = async () => {

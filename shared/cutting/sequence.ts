@@ -1,7 +1,9 @@
 // From a plan for every part to one list of steps: what is cut next, and which stacks are cut with one setting.
+
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Cutter } from './cutter.ts';
 import { areaOf, type Field, isDone, isRaw, type Part, placeOf, wholeSheet } from './field.ts';
+import { letterFor } from './letters.ts';
 import { atHand, dimensionOf, turnsBetween } from './lie.ts';
 import { gaugeDistance } from './machineLimits.ts';
 import {
@@ -14,7 +16,7 @@ import {
 } from './oneSetting.ts';
 import type { CutPart, CutRegister, CutStep, Outcome } from './order.ts';
 import type { Choice, Plan } from './search.ts';
-import { kindOf, nameOfStack, partsOf, type Stack, uncut } from './stack.ts';
+import { kindOf, partsOf, type Stack, uncut } from './stack.ts';
 
 /** What the steps are made from. */
 export interface Sequenced {
@@ -43,7 +45,7 @@ export function stepsOf(input: Sequenced): readonly CutStep[] {
       .toSorted(compareNames);
     waiting = waiting.filter((other) => !together.includes(other));
     const cut = together.map((one) => {
-      const made = cutOne(input.field, one, () => nameOfStack(named++));
+      const made = cutOne(input.field, one, () => letterFor(named++));
       waiting = [...waiting, ...made.stacks.flatMap((stack) => waitingFor(input, stack))];
       return made.part;
     });

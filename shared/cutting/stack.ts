@@ -1,6 +1,8 @@
 // A stack as it comes to the table: its name, how it last lay, and what its edges go back to.
+
 import type { SheetEdge } from '../geometry/sheet.ts';
 import { type Bounds, boundsOf, type Field, isRaw, type Part } from './field.ts';
+import { letterFor } from './letters.ts';
 import { opposite } from './lie.ts';
 import type { CutKind } from './order.ts';
 import type { Choice } from './search.ts';
@@ -20,18 +22,12 @@ export interface Stack {
 /** The whole sheet before the first cut. */
 export function uncut(part: Part): Stack {
   return {
-    name: nameOfStack(0),
+    name: letterFor(0),
     part,
     lay: undefined,
     roots: { lead: 'lead', tail: 'tail', left: 'left', right: 'right' },
     gutters: [],
   };
-}
-
-/** A, B, C ... Z, AA, AB ... for stacks counted from 0. */
-export function nameOfStack(n: number): string {
-  const letter = String.fromCharCode(65 + (n % 26));
-  return n < 26 ? letter : nameOfStack(Math.floor(n / 26) - 1) + letter;
 }
 
 /** The part of a stack behind the knife, and the one before it, each still under the name of the whole. */

@@ -1,4 +1,6 @@
 // What is looked up on a run sheet: the file of each side, and the designs that are printed.
+
+import { letterFor } from '../cutting/letters.ts';
 import { countJob } from '../job/counts.ts';
 import { trimOf } from '../job/job.ts';
 import type { SidePage } from '../job/nameJobFiles.ts';
@@ -6,7 +8,6 @@ import { oneLine, shorten } from '../marks/slug.ts';
 import { type Block, below, space } from '../pdf/document/block.ts';
 import { setHeading, setParagraph, setRow } from '../pdf/document/setWords.ts';
 import { showSize } from '../units/show.ts';
-import { letterOf } from './letters.ts';
 import type { RunSheetInput } from './runSheetInput.ts';
 import { BODY, HEADING, NOTE, STRONG } from './styles.ts';
 
@@ -53,7 +54,7 @@ export function setDesigns({ job, measures }: RunSheetInput, width: number): rea
       const { perSheet = 0, fromNeeded = 0 } = yields[i] ?? {};
       const trim = showSize(trimOf(piece), units);
       return cells([
-        letterOf(i),
+        letterFor(i),
         shorten(oneLine(piece.name), LONGEST_NAME),
         trim,
         `${piece.quantity}`,

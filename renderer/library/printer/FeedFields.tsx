@@ -2,7 +2,7 @@
 
 import { SHEET_EDGES } from '../../brief/sheetEdges.ts';
 import { Button } from '../../controls/Button.tsx';
-import { OneOf } from '../../controls/Choice.tsx';
+import { HoldFields } from '../../controls/HoldFields.tsx';
 import { Tick } from '../../controls/Tick.tsx';
 import type { DraftFeed } from '../draft/draft.ts';
 import { EntryField } from '../EntryField.tsx';
@@ -72,25 +72,7 @@ export function FeedFields({ value, field, wrongs, type, take, remove }: FeedFie
         ))}
       </div>
       <div className="fields">
-        <OneOf
-          label="It lays the sheet, across"
-          value={hold.across}
-          options={[
-            { value: 'left', label: 'to a guide on the left' },
-            { value: 'right', label: 'to a guide on the right' },
-            { value: 'centre', label: 'to the middle' },
-          ]}
-          onChange={(across) => take({ hold: { ...hold, across } })}
-        />
-        <OneOf
-          label="and along"
-          value={hold.along}
-          options={[
-            { value: 'lead', label: 'by its lead edge' },
-            { value: 'centre', label: 'to the middle' },
-          ]}
-          onChange={(along) => take({ hold: { ...hold, along } })}
-        />
+        <HoldFields who="It" hold={hold} onChange={(held) => take({ hold: held })} />
         <div className="entry-ticks">
           <Tick
             label="Prints both sides itself"

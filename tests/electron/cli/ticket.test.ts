@@ -1,6 +1,6 @@
 // The command `ticket` as a person or a script uses it: a real process, real files.
 import { execFile } from 'node:child_process';
-import { existsSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { writeJob } from '../../../shared/job/jobFile.ts';
@@ -43,6 +43,17 @@ describe('ticket', () => {
       'cuts',
     ]);
     for (const { file } of answer.files) expect(existsSync(file)).toBe(true);
+  });
+
+  it('tells of the paper that the job was planned on, where none is named', async () => {
+    const job = jobOf(CARDS);
+    const plan = { printer: 'Any', feed: 'Tray', paper: 'Uncoated card', lies: 'either' } as const;
+    writeFileSync(at('planned.turnlay'), writeJob({ ...job, brief: { ...job.brief, plan } }));
+    const options = ['--to', at('planned'), '--library', at('library.json'), '--json'];
+    const done = await ticket(at('planned.turnlay'), ...options);
+    const { files } = JSON.parse(done.out) as { readonly files: readonly { part: string; file: string }[] };
+    const ticketFile = files.find(({ part }) => part === 'ticket')?.file ?? '';
+    expect(readFileSync(ticketFile, 'utf8')).toContain('DescriptiveName="Uncoated card"');
   });
 
   it('refuses a paper that the library does not have, and writes nothing', async () => {

@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CuttingInput } from '../../../shared/cutting/cuttingInput.ts';
+import { letterFor } from '../../../shared/cutting/letters.ts';
 import type { CuttingOrder } from '../../../shared/cutting/order.ts';
 import { planCuts } from '../../../shared/cutting/planCuts.ts';
-import { nameOfStack } from '../../../shared/cutting/stack.ts';
 import { gridToCut, LARGE_CUTTER, sheetToCut } from '../../kit/cutJobs.ts';
 import { bestToll, type Toll } from '../../kit/cutOrderByBruteForce.ts';
 import { unitLayouts } from '../../kit/cutTrees.ts';
@@ -192,7 +192,7 @@ it('tells the second cut of a gutter from an empty strip beside a piece that is 
 });
 
 it('names stacks by letters, and by two where one is not enough', () => {
-  expect([0, 1, 25, 26, 27, 51, 52, 701, 702].map(nameOfStack)).toEqual([
+  expect([0, 1, 25, 26, 27, 51, 52, 701, 702].map(letterFor)).toEqual([
     'A',
     'B',
     'Z',
