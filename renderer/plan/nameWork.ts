@@ -9,10 +9,18 @@ const STYLES: Readonly<Record<Work['style'], string>> = {
   'work-and-tumble': 'Work-and-tumble',
 };
 
+/** `Work-and-back`. */
+export function nameStyle({ style }: Work): string {
+  return STYLES[style];
+}
+
+/** `turned end to end`; nothing where the sheet is not turned. */
+export function nameTurn(work: Work): string | undefined {
+  const turn = turnOf(work);
+  return turn && `turned ${turn.replaceAll('-', ' ')}`;
+}
+
 /** `Work-and-back, turned end to end`. */
 export function nameWork(work: Work): string {
-  const turn = turnOf(work);
-  return turn === undefined
-    ? STYLES[work.style]
-    : `${STYLES[work.style]}, turned ${turn.replaceAll('-', ' ')}`;
+  return [nameStyle(work), nameTurn(work)].filter((part) => part !== undefined).join(', ');
 }

@@ -12,8 +12,8 @@ export interface KnownCoverage {
   readonly said: string;
 }
 
-const GUESS = 'until then each face is taken to be covered once.';
-const MEASURING: KnownCoverage = { faces: [], said: `The ink of the art is being measured; ${GUESS}` };
+const GUESS = 'Until it is known, each face is taken to be covered once.';
+const MEASURING: KnownCoverage = { faces: [], said: `The ink of the art is being measured. ${GUESS}` };
 
 export function useCoverage(): KnownCoverage {
   const job = useJob();
@@ -37,10 +37,7 @@ export function useCoverage(): KnownCoverage {
 export async function measureCoverage(job: Job): Promise<KnownCoverage> {
   const measured = await host.ink.coverage({ job });
   if (!measured.ok) {
-    return {
-      faces: [],
-      said: `${measured.fault.message} ${measured.fault.remedy} The plan reckons with a guess; ${GUESS}`,
-    };
+    return { faces: [], said: `${measured.fault.message} ${measured.fault.remedy} ${GUESS}` };
   }
   const faces = measured.value.map(({ piece, face, coverage }) => ({
     piece,

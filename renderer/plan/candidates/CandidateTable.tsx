@@ -3,7 +3,7 @@ import type { Work } from '../../../shared/geometry/work.ts';
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
 import { showMoney } from '../../../shared/plan/showMoney.ts';
 import { showTime } from '../../../shared/plan/showTime.ts';
-import { nameWork } from '../nameWork.ts';
+import { nameStyle, nameTurn, nameWork } from '../nameWork.ts';
 import { CostBar } from './CostBar.tsx';
 import { paperOf } from './inWords.ts';
 
@@ -77,10 +77,10 @@ export function CandidateTable({ candidates, chosen, currency, choose }: Props) 
 
 /** The style, and below it the turn. */
 function Way({ work }: { readonly work: Work }) {
-  const [style, turned] = nameWork(work).split(', ');
+  const turned = nameTurn(work);
   return (
     <>
-      {style}
+      {nameStyle(work)}
       {turned !== undefined && <span className="soft">{turned}</span>}
     </>
   );

@@ -1,5 +1,5 @@
 // Where the job runs: every printer, paper, sheet and way of working side by side, and what the chosen one comes to.
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Library } from '../../../shared/library/library.ts';
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
 import { RANKINGS, type Ranking, rank } from '../../../shared/plan/rank.ts';
@@ -33,7 +33,7 @@ export function WhereItRuns({ candidates, library, inkSaid }: Props) {
   const [by, setBy] = useState<Ranking>('cost');
   const [all, setAll] = useState(false);
   const [pointed, point] = useState<string | undefined>();
-  const ranked = rank(candidates, by);
+  const ranked = useMemo(() => rank(candidates, by), [candidates, by]);
   const taken = ranked.find((candidate) => isTaken(candidate, brief));
   const chosen = ranked.find(({ id }) => id === pointed) ?? taken ?? ranked[0];
   const best = bestOfEach(ranked);

@@ -1,6 +1,7 @@
 // What a candidate is, in words.
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
-import { type Length, points } from '../../../shared/units/length.ts';
+import { sizeInPoints } from '../../../shared/plan/measures.ts';
+import type { Length } from '../../../shared/units/length.ts';
 import { showSize } from '../../../shared/units/show.ts';
 
 /** `Smooth white 300 g/m2, 11 x 17 in, cut from a parent sheet`. */
@@ -27,6 +28,6 @@ export function sheetsInWords({ needed, overs, makeReady, sheets }: PlanCandidat
 }
 
 /** In the unit that it was typed in. */
-export function sizeInWords([across, along]: readonly [Length, Length]): string {
-  return showSize({ w: points(across), h: points(along) }, across.unit);
+export function sizeInWords(size: readonly [Length, Length]): string {
+  return showSize(sizeInPoints(size), size[0].unit);
 }

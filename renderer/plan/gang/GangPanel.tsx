@@ -1,5 +1,5 @@
 // Several designs in different quantities: which share a form, how many of each up, and how many sheets of each form.
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Fault } from '../../../shared/fault/result.ts';
 import {
   briefsOfGang,
@@ -30,11 +30,13 @@ interface Props {
 }
 
 export function GangPanel({ candidate, currency }: Props) {
-  const brief = withPlan(useJob().brief, takenPlanOf(candidate));
+  const ordered = useJob().brief;
+  const brief = useMemo(() => withPlan(ordered, takenPlanOf(candidate)), [ordered, candidate]);
   const [proposal, setProposal] = useState<GangProposal | undefined>();
   const [fault, setFault] = useState<Fault | undefined>();
   const [planning, setPlanning] = useState(false);
-  const costs = gangCostsOf(candidate);
+  const costs = useMemo(() => gangCostsOf(candidate), [candidate]);
+  const order = useMemo(() => gangOrderOf(brief, costs), [brief, costs]);
   const plan = async () => {
     setPlanning(true);
     setFault(undefined);
@@ -43,7 +45,6 @@ export function GangPanel({ candidate, currency }: Props) {
     if (answer.ok) setProposal(answer.value);
     else setFault(answer.fault);
   };
-  const order = gangOrderOf(brief, costs);
   if (!order.ok) {
     return (
       <section className="read-panel plan-panel" aria-label="Shared forms">
