@@ -1,7 +1,7 @@
 // Draws the icon of the packed app from the mark of the window.
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { chromium } from '@playwright/test';
+import { chromium } from 'playwright';
 import { findBrowser } from './findBrowser.ts';
 
 const house = join(import.meta.dirname, '..');

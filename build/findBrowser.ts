@@ -1,7 +1,7 @@
 // The Chromium browser that the window is tried in: the one that is named, Playwright's own, or one of this machine.
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { chromium } from '@playwright/test';
+import { chromium } from 'playwright';
 
 const COMMANDS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge'];
 

@@ -8,7 +8,7 @@ const PURE_LIBRARIES: Readonly<Record<string, readonly string[]>> = {
   library: ['zod'],
   run: ['zod'],
   runSheet: ['uqr'],
-  pdf: ['@cantoo/pdf-lib', '@cantoo/fontkit'],
+  pdf: ['pdf-lib', '@cantoo/fontkit'],
 };
 
 /** What each part of shared/ may import of shared/, besides itself. */

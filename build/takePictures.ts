@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
-import type { Page } from '@playwright/test';
+import type { Page } from 'playwright';
 import { drawMenu, drawSupper, drawTag } from '../electron/demo/art.ts';
 import { SUPPER_BRIEF, TABLE_BRIEF } from '../electron/demo/briefs.ts';
 import { layJob } from '../electron/job/layJob.ts';

@@ -2,7 +2,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { chromium, type Page } from '@playwright/test';
+import { chromium, type Page } from 'playwright';
 import { startHost } from '../tests/e2e/kit/hostProcess.ts';
 import { builtApp } from './builtApp.ts';
 import { findBrowser } from './findBrowser.ts';

@@ -1,6 +1,6 @@
 // Art for benchmarks: cards with a photograph that does not compress, in strips as flattened transparency leaves it,
 // and fine vector work over it.
-import { degrees, PDFDocument, PDFName, type PDFPage, rgb } from '@cantoo/pdf-lib';
+import { degrees, PDFDocument, PDFName, type PDFPage, rgb } from 'pdf-lib';
 import { noiseFrom } from './noise.ts';
 
 /** A card of the benchmarks, in pt. */

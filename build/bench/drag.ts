@@ -1,7 +1,7 @@
 // The drag benchmark: how long the frames of the window are while one piece among many is dragged, with its snaps, its
 // partner and the check of the sheet.
 import { createHash } from 'node:crypto';
-import type { Page } from '@playwright/test';
+import type { Page } from 'playwright';
 import { fitInto, toScreen } from '../../shared/bench/view.ts';
 import { apply } from '../../shared/geometry/transform.ts';
 import { JOB_SCHEMA, type Job, sheetOf } from '../../shared/job/job.ts';

@@ -1,5 +1,5 @@
 // Art for benchmarks of pictures: a card whose two faces are photographs that do not compress.
-import { PDFDocument, PDFName } from '@cantoo/pdf-lib';
+import { PDFDocument, PDFName } from 'pdf-lib';
 import { noiseFrom } from './noise.ts';
 
 /** The card, in pt. */

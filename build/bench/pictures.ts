@@ -1,6 +1,6 @@
 // The benchmark of pictures: from a dropped PDF to the first picture of it, and what is still held after ten jobs.
 import { readdirSync, readFileSync } from 'node:fs';
-import type { CDPSession, Page } from '@playwright/test';
+import type { CDPSession, Page } from 'playwright';
 import { openWindow } from '../tryWindow.ts';
 import { drawPhotoCard } from './photoCards.ts';
 

@@ -2,7 +2,7 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { PDFDocument } from '@cantoo/pdf-lib';
+import { PDFDocument } from 'pdf-lib';
 import { openJobArt } from '../../electron/job/jobArt.ts';
 import { writeJobSheets } from '../../electron/job/jobSheets.ts';
 import { layJob } from '../../electron/job/layJob.ts';

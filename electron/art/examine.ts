@@ -1,5 +1,5 @@
 // What is done with a stranger's file inside the worker: opened, each page measured and tried out as a form.
-import { PDFDocument } from '@cantoo/pdf-lib';
+import { PDFDocument } from 'pdf-lib';
 import { ok, type Result } from '../../shared/fault/result.ts';
 import type { ArtPage } from '../../shared/pdf/art/artPage.ts';
 import { type OpenArt, openArt } from '../../shared/pdf/art/openArt.ts';

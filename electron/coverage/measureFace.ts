@@ -1,5 +1,5 @@
 // How much ink the art of one face takes: its page rendered by PDFium, as it looks and plate by plate.
-import { PDFDocument, PDFName } from '@cantoo/pdf-lib';
+import { PDFDocument, PDFName } from 'pdf-lib';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Head } from '../../shared/geometry/head.ts';
 import type { Rect } from '../../shared/geometry/space.ts';

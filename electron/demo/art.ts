@@ -1,5 +1,5 @@
 // The art of the demo: cards for a harvest supper on Wrenfold Green, a village that is on no map.
-import type { PDFPage } from '@cantoo/pdf-lib';
+import type { PDFPage } from 'pdf-lib';
 import { addCard, centredLine, flood, INKS, leaf, openSketchbook, type Sketchbook, wheatEar } from './pen.ts';
 
 /** A printed page size of the demo, in pt, and the bleed around it. */

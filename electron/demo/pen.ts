@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import fontkit from '@cantoo/fontkit';
-import { type Color, cmyk, degrees, PDFDocument, type PDFFont, type PDFPage } from '@cantoo/pdf-lib';
+import { type Color, cmyk, degrees, PDFDocument, type PDFFont, type PDFPage } from 'pdf-lib';
 
 /** The process colours of the demo, in fractions of cyan, magenta, yellow and black. */
 export const INKS = {

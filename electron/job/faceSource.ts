@@ -1,5 +1,5 @@
 // The art of a job, made into forms for one sheet file: one form for a face, however often it is placed.
-import type { PDFDocument } from '@cantoo/pdf-lib';
+import type { PDFDocument } from 'pdf-lib';
 import { ok } from '../../shared/fault/result.ts';
 import { grow } from '../../shared/geometry/rect.ts';
 import type { Job } from '../../shared/job/job.ts';

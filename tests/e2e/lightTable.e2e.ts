@@ -1,7 +1,7 @@
 // The light table: what lies behind what, a back that stands on its head, and one piece turned in the hand.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
-import { degrees, PDFDocument } from '@cantoo/pdf-lib';
+import { degrees, PDFDocument } from 'pdf-lib';
 import { SUPPER_BRIEF } from '../../electron/demo/briefs.ts';
 import { openBench } from './kit/benchPage.ts';
 import { expect, type Studio, test } from './kit/studio.ts';

@@ -1,7 +1,7 @@
 // Art whose every quarter has a colour of its own, made into sheets by the real form maker.
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { PDFDocument, rgb } from '@cantoo/pdf-lib';
+import { PDFDocument, rgb } from 'pdf-lib';
 import { ok } from '../../shared/fault/result.ts';
 import type { Size } from '../../shared/geometry/space.ts';
 import { openArt } from '../../shared/pdf/art/openArt.ts';

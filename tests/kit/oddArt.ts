@@ -1,12 +1,5 @@
 // Art that looks the same to its viewer however its page is written: odd origins, Rotate, UserUnit.
-import {
-  concatTransformationMatrix,
-  PDFDocument,
-  PDFName,
-  PDFNumber,
-  rgb,
-  StandardFonts,
-} from '@cantoo/pdf-lib';
+import { concatTransformationMatrix, PDFDocument, PDFName, PDFNumber, rgb, StandardFonts } from 'pdf-lib';
 
 /** How the page of a card is written. */
 export interface Oddness {

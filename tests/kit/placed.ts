@@ -1,5 +1,5 @@
 // Pages of art placed by the real form maker, each on a page of its own that is just its box.
-import { PDFDocument, PDFName } from '@cantoo/pdf-lib';
+import { PDFDocument, PDFName } from 'pdf-lib';
 import type { Head } from '../../shared/geometry/head.ts';
 import type { Rect } from '../../shared/geometry/space.ts';
 import { type OpenArt, type OpenOptions, openArt } from '../../shared/pdf/art/openArt.ts';

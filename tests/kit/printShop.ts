@@ -13,7 +13,7 @@ import {
   rectangle,
   rgb,
   StandardFonts,
-} from '@cantoo/pdf-lib';
+} from 'pdf-lib';
 import type { Head, ReaderTurn } from '../../shared/geometry/head.ts';
 import type { Turn } from '../../shared/geometry/turn.ts';
 import type { FaceName, Position } from '../../shared/layout/position.ts';

@@ -1,5 +1,5 @@
 // Art whose pages lie in every way a page can: turned by Rotate, in another unit, off the origin, with a crop box.
-import { PDFDocument, PDFName, PDFNumber } from '@cantoo/pdf-lib';
+import { PDFDocument, PDFName, PDFNumber } from 'pdf-lib';
 
 /** As viewed: 5 x 7 in with 1/8 in bleed, in pt. */
 const [W, H, BLEED] = [378, 522, 9] as const;

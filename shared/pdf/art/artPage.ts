@@ -1,5 +1,5 @@
 // One page of the art as it is viewed: upright, in points, its lower left at the origin.
-import type { PDFContext } from '@cantoo/pdf-lib';
+import type { PDFContext } from 'pdf-lib';
 import { type Fault, ok, type Result, refuse } from '../../fault/result.ts';
 import { HEADS, type Head } from '../../geometry/head.ts';
 import type { Rect, Size } from '../../geometry/space.ts';

@@ -1,5 +1,5 @@
 // The boxes of a page: which of them its file gives, and what the others are by default.
-import type { PDFContext, PDFObject } from '@cantoo/pdf-lib';
+import type { PDFContext, PDFObject } from 'pdf-lib';
 import { intersection } from '../../geometry/rect.ts';
 import type { Rect } from '../../geometry/space.ts';
 import type { Leaf } from './pageTree.ts';

@@ -1,5 +1,5 @@
 // Locked PDFs: what their author lets others do, and the refusal when they do not open.
-import { type PDFContext, PDFDict } from '@cantoo/pdf-lib';
+import { type PDFContext, PDFDict } from 'pdf-lib';
 import type { Fault } from '../../fault/result.ts';
 import { asNumber, follow, under } from './peek.ts';
 

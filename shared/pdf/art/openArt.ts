@@ -1,5 +1,5 @@
 // Taking in a PDF from a stranger: opened, or refused in a sentence that says what to do.
-import { PDFDict, PDFDocument, type PDFObject } from '@cantoo/pdf-lib';
+import { PDFDict, PDFDocument, type PDFObject } from 'pdf-lib';
 import { type Fault, ok, type Result, refuse } from '../../fault/result.ts';
 import { type ArtPage, readPage } from './artPage.ts';
 import { ART_LIMITS, type ArtLimits } from './limits.ts';

@@ -1,5 +1,5 @@
 // Finding the pages of a stranger's PDF: the page tree, walked so that no loop, depth or number of pages can hang it.
-import { type PDFArray, type PDFContext, PDFDict, type PDFObject } from '@cantoo/pdf-lib';
+import { type PDFArray, type PDFContext, PDFDict, type PDFObject } from 'pdf-lib';
 import { type Fault, ok, type Result, refuse } from '../../fault/result.ts';
 import type { ArtLimits } from './limits.ts';
 import { asArray, asName, asNumber, follow, under } from './peek.ts';

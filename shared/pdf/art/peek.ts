@@ -9,7 +9,7 @@ import {
   type PDFObject,
   PDFRawStream,
   PDFRef,
-} from '@cantoo/pdf-lib';
+} from 'pdf-lib';
 
 type Value = PDFObject | undefined;
 

@@ -1,5 +1,5 @@
 // Plain pages as a PDF file: what a person prints in the office and takes to the printer and the knife.
-import { PDFDocument, PDFName } from '@cantoo/pdf-lib';
+import { PDFDocument, PDFName } from 'pdf-lib';
 import type { Size } from '../../geometry/space.ts';
 import { type Duplex, describeFile } from '../sheet/describeFile.ts';
 import { embedType } from '../sheet/setType.ts';

@@ -1,5 +1,5 @@
 // Annotations that print: stamps, notes and form fields that lie on a page and belong to what its reader sees on paper.
-import type { PDFContext, PDFDict, PDFObject, PDFRawStream } from '@cantoo/pdf-lib';
+import type { PDFContext, PDFDict, PDFObject, PDFRawStream } from 'pdf-lib';
 import type { Rect } from '../../geometry/space.ts';
 import { applyToRect, chain, type Transform } from '../../geometry/transform.ts';
 import type { ArtPage } from '../art/artPage.ts';

@@ -9,7 +9,7 @@ import {
   type PDFObject,
   PDFRawStream,
   PDFRef,
-} from '@cantoo/pdf-lib';
+} from 'pdf-lib';
 import type { OpenArt } from '../art/openArt.ts';
 import { asDict, asName, asNumber, follow, under } from '../art/peek.ts';
 

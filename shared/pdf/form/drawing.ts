@@ -1,5 +1,5 @@
 // The drawing of a page, made fit to stand inside a form.
-import { PDFRawStream } from '@cantoo/pdf-lib';
+import { PDFRawStream } from 'pdf-lib';
 import type { ArtLimits } from '../art/limits.ts';
 import type { Leaf } from '../art/pageTree.ts';
 import { asArray, follow, under } from '../art/peek.ts';

@@ -1,5 +1,5 @@
 // Making pages of the art into forms of the sheet's file: each page once, however often it is placed.
-import type { PDFDocument, PDFRef } from '@cantoo/pdf-lib';
+import type { PDFDocument, PDFRef } from 'pdf-lib';
 import { ok, type Result } from '../../fault/result.ts';
 import type { Head } from '../../geometry/head.ts';
 import type { Rect } from '../../geometry/space.ts';

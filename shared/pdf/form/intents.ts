@@ -1,5 +1,5 @@
 // Output intents: the printing condition that the art was made for, carried over when all of it agrees.
-import { type PDFDict, type PDFDocument, PDFHexString, PDFName, PDFString } from '@cantoo/pdf-lib';
+import { type PDFDict, type PDFDocument, PDFHexString, PDFName, PDFString } from 'pdf-lib';
 import type { OpenArt } from '../art/openArt.ts';
 import { asDict, asName, asStream, entriesOf, follow, under } from '../art/peek.ts';
 import type { PlacedArt } from './copyObjects.ts';

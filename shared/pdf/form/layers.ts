@@ -1,5 +1,5 @@
 // Layers: each one used keeps the state in which its own file opens.
-import { PDFDict, type PDFDocument, PDFName, type PDFObject, PDFRef } from '@cantoo/pdf-lib';
+import { PDFDict, type PDFDocument, PDFName, type PDFObject, PDFRef } from 'pdf-lib';
 import type { OpenArt } from '../art/openArt.ts';
 import { asDict, asName, entriesOf, under } from '../art/peek.ts';
 import type { Copier, PlacedArt } from './copyObjects.ts';

@@ -1,5 +1,5 @@
 // One page of the art as a form: its drawing as the file packs it, with the annotations that print on top.
-import { type PDFContext, type PDFDict, PDFName, PDFRawStream, PDFRef } from '@cantoo/pdf-lib';
+import { type PDFContext, type PDFDict, PDFName, PDFRawStream, PDFRef } from 'pdf-lib';
 import { type Fault, ok, type Result, refuse } from '../../fault/result.ts';
 import type { Head } from '../../geometry/head.ts';
 import type { Rect } from '../../geometry/space.ts';

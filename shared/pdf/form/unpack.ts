@@ -1,5 +1,5 @@
 // Unpacking a stranger's stream, no further than a limit.
-import { decodePDFRawStream, type PDFRawStream } from '@cantoo/pdf-lib';
+import { decodePDFRawStream, type PDFRawStream } from 'pdf-lib';
 import { asDict, asNumber, entriesOf, follow, under } from '../art/peek.ts';
 
 /**

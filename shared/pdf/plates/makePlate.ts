@@ -7,7 +7,7 @@ import {
   type PDFObject,
   PDFRawStream,
   PDFRef,
-} from '@cantoo/pdf-lib';
+} from 'pdf-lib';
 import { ART_LIMITS } from '../art/limits.ts';
 import { asDict, asName, asNumber, asStream, entriesOf, follow, under } from '../art/peek.ts';
 import { unpack } from '../form/unpack.ts';

@@ -1,5 +1,5 @@
 // The functions that turn the amount of a special ink into a colour, followed by what one plate shows of that colour.
-import type { PDFContext, PDFDict, PDFObject, PDFRawStream, PDFRef } from '@cantoo/pdf-lib';
+import type { PDFContext, PDFDict, PDFObject, PDFRawStream, PDFRef } from 'pdf-lib';
 import { asDict, asNumber, asNumbers, asStream, entriesOf, under } from '../art/peek.ts';
 import { unpack } from '../form/unpack.ts';
 import { type Parts, PLATE_CALCULATIONS, type Plate, plateGrey } from './plate.ts';

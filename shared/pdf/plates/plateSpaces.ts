@@ -1,5 +1,5 @@
 // The colour spaces of a page as one plate sees them: the same numbers go in, the grey of the plate comes out.
-import { PDFArray, type PDFContext, PDFName, type PDFObject } from '@cantoo/pdf-lib';
+import { PDFArray, type PDFContext, PDFName, type PDFObject } from 'pdf-lib';
 import { asArray, asName, asNumber, asStream, follow, under } from '../art/peek.ts';
 import { type Parts, PLATE_CALCULATIONS, PLATES, type Plate } from './plate.ts';
 import { calculation, plateFunction } from './plateFunctions.ts';

@@ -1,5 +1,5 @@
 // A drawing with every colour named through a space that the plate has its own answer to.
-import { mergeIntoTypedArray } from '@cantoo/pdf-lib';
+import { mergeIntoTypedArray } from 'pdf-lib';
 import { afterDelimited, afterPicture, at, kindOf } from '../form/scan.ts';
 import type { Parts } from './plate.ts';
 

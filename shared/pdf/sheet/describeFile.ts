@@ -1,5 +1,5 @@
 // What a sheet file says of itself, and what it asks of whoever prints it from a viewer.
-import { type PDFDocument, PDFHexString, PDFName, PDFString } from '@cantoo/pdf-lib';
+import { type PDFDocument, PDFHexString, PDFName, PDFString } from 'pdf-lib';
 import { edgeOfTurn } from '../../geometry/perfecting.ts';
 import type { Size } from '../../geometry/space.ts';
 import type { Work } from '../../geometry/work.ts';

@@ -1,5 +1,5 @@
 // One placed face on a sheet: its shared form, turned by its head, and cut off where its gutter is too narrow.
-import type { PDFRef } from '@cantoo/pdf-lib';
+import type { PDFRef } from 'pdf-lib';
 import { type Head, liesOnItsSide } from '../../geometry/head.ts';
 import { layInto } from '../../geometry/lie.ts';
 import { growEdges, holds } from '../../geometry/rect.ts';

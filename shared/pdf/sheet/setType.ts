@@ -1,5 +1,5 @@
 // Words of the marks set in a document: the glyphs used are embedded, and missing characters are remembered.
-import type { PDFDocument, PDFRef } from '@cantoo/pdf-lib';
+import type { PDFDocument, PDFRef } from 'pdf-lib';
 import type { SheetFont } from './sheetFont.ts';
 
 /** The face of the marks in one document. */

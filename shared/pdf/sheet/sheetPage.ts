@@ -1,5 +1,5 @@
 // The page of one sheet: its boxes, what it prints, and the resources that this takes.
-import { type PDFDocument, PDFName, type PDFRef } from '@cantoo/pdf-lib';
+import { type PDFDocument, PDFName, type PDFRef } from 'pdf-lib';
 import type { Size } from '../../geometry/space.ts';
 import { MARK_RESOURCES } from './drawMarks.ts';
 

@@ -1,5 +1,5 @@
 // The sheets of a job as PDF files: one page for each form, in the frame of its side, lead edge at the top.
-import { PDFDocument, type PDFRef } from '@cantoo/pdf-lib';
+import { PDFDocument, type PDFRef } from 'pdf-lib';
 import { ok, type Result } from '../../fault/result.ts';
 import type { Size } from '../../geometry/space.ts';
 import type { Work } from '../../geometry/work.ts';

@@ -1,6 +1,6 @@
 // Art that comes as two files of one page each, under names that do not say which is the front.
 import { writeFileSync } from 'node:fs';
-import { degrees, PDFDocument } from '@cantoo/pdf-lib';
+import { degrees, PDFDocument } from 'pdf-lib';
 import { drawSupper } from '../../../electron/demo/art.ts';
 import type { Studio } from './studio.ts';
 

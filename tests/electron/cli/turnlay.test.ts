@@ -3,7 +3,7 @@ import { execFile, execFileSync } from 'node:child_process';
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { PDFDocument } from '@cantoo/pdf-lib';
+import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { supperBrief, supperWith } from '../../kit/briefs.ts';
 import { drawOddCard } from '../../kit/oddArt.ts';

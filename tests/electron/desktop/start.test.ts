@@ -1,7 +1,7 @@
 // `npm start`: the real desktop shell where Electron's binary is on this machine, else one line and the browser.
 import { type ChildProcess, spawn } from 'node:child_process';
 import { join } from 'node:path';
-import { _electron as electron } from '@playwright/test';
+import { _electron as electron } from 'playwright';
 import { afterEach, describe, expect, it } from 'vitest';
 import { builtApp } from '../../../build/builtApp.ts';
 import { electronBinary } from '../../../build/electronBinary.ts';

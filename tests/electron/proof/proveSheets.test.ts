@@ -1,5 +1,5 @@
-import { PDFDocument, PDFName } from '@cantoo/pdf-lib';
 import fc from 'fast-check';
+import { PDFDocument, PDFName } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { type ProofOptions, proveSheets, type SheetsProof } from '../../../electron/proof/proveSheets.ts';
 import { HEADS, type Head, type ReaderTurn } from '../../../shared/geometry/head.ts';

@@ -1,5 +1,5 @@
-import { PDFDocument } from '@cantoo/pdf-lib';
 import fc from 'fast-check';
+import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { findTrim } from '../../../shared/pdf/art/findTrim.ts';
 import { openArt } from '../../../shared/pdf/art/openArt.ts';

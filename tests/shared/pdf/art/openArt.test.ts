@@ -1,5 +1,5 @@
-import { PDFRef } from '@cantoo/pdf-lib';
 import fc from 'fast-check';
+import { PDFRef } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import type { FaultCode } from '../../../../shared/fault/result.ts';
 import { type OpenOptions, openArt } from '../../../../shared/pdf/art/openArt.ts';

@@ -1,4 +1,4 @@
-import { PDFDocument } from '@cantoo/pdf-lib';
+import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import type { ArtLimits } from '../../../../shared/pdf/art/limits.ts';
 import type { OpenArt } from '../../../../shared/pdf/art/openArt.ts';

@@ -1,4 +1,4 @@
-import { PDFDocument, PDFName, type PDFRef } from '@cantoo/pdf-lib';
+import { PDFDocument, PDFName, type PDFRef } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import type { Head } from '../../../../shared/geometry/head.ts';
 import { lying } from '../../../../shared/geometry/head.ts';

@@ -1,4 +1,4 @@
-import type { PDFDocument } from '@cantoo/pdf-lib';
+import type { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { refuse } from '../../../../shared/fault/result.ts';
 import { HEADS } from '../../../../shared/geometry/head.ts';
