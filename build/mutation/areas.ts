@@ -1,0 +1,45 @@
+// Which parts of the house mutants are made of, and the tests that each part answers to.
+
+export interface Area {
+  /** The folder or file whose mutants are made. */
+  readonly source: string;
+  /** Globs of the tests that are run against them; a glob with ! leaves tests out. */
+  readonly tests: readonly string[];
+}
+
+/** The parts that are tried when none is named. */
+export const USUAL_AREAS = [
+  'geometry',
+  'layout',
+  'proof',
+  'cutting',
+  'plan',
+  'run',
+  'runSheet',
+  'ticket',
+].map((part) => `shared/${part}`);
+
+/** Tests elsewhere that an area answers to as well, since it is seen whole only there. */
+const TESTS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
+  'shared/run': ['tests/shared/packingSlip/**/*.test.ts'],
+};
+
+/** Tests that take longer than all others of their area together: the score is what the others find. */
+const TOO_LONG: Readonly<Record<string, readonly string[]>> = {
+  'shared/layout': ['tests/shared/layout/guillotine/knapsack.test.ts'],
+};
+
+/** The area that a folder of shared/, or a file in it, belongs to; undefined for anything else. */
+export function areaOf(source: string): Area | undefined {
+  const path = source.replace(/^\.\//, '').replace(/\/+$/, '');
+  const folder = /^shared\/\w+(?=\/|$)/.exec(path)?.[0];
+  if (folder === undefined) return undefined;
+  return {
+    source: path,
+    tests: [
+      `tests/${folder}/**/*.test.ts`,
+      ...(TESTS_ELSEWHERE[folder] ?? []),
+      ...(TOO_LONG[folder] ?? []).map((test) => `!${test}`),
+    ],
+  };
+}

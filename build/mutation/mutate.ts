@@ -1,0 +1,71 @@
+// Mutation testing: changes the sources of an area one piece at a time and tells which changes no test notices.
+//
+//   npm run mutate -- [AREA or FILE ...] [--workers N]
+//
+// An area is a folder of shared/ (shared/cutting); without one the usual areas are tried one after another.
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { parseArgs } from 'node:util';
+import { Stryker } from '@stryker-mutator/core';
+import { type Area, areaOf, USUAL_AREAS } from './areas.ts';
+import { isKilled, type MutantResult, mutantLine, sumOf, tallyByFile, tallyLine } from './tally.ts';
+
+const HOUSE = join(import.meta.dirname, '../..');
+
+/** Added to what the tests of a mutant usually take: generous, since other work may have the machine. */
+const TIMEOUT_MS = 60_000;
+const TIMEOUT_FACTOR = 5;
+const FIRST_RUN_TIMEOUT_MINUTES = 60;
+
+function optionsFor(area: Area, workers: number): ConstructorParameters<typeof Stryker>[0] {
+  const isFolder = statSync(join(HOUSE, area.source)).isDirectory();
+  return {
+    testRunner: 'vitest',
+    vitest: { configFile: 'vitest.config.ts', related: true },
+    mutate: [isFolder ? `${area.source}/**/*.ts` : area.source],
+    testFiles: [...area.tests],
+    ignorePatterns: ['dist', 'reports', 'coverage'],
+    coverageAnalysis: 'perTest',
+    concurrency: workers,
+    timeoutMS: TIMEOUT_MS,
+    timeoutFactor: TIMEOUT_FACTOR,
+    dryRunTimeoutMinutes: FIRST_RUN_TIMEOUT_MINUTES,
+    reporters: ['progress-append-only', 'json'],
+    jsonReporter: { fileName: `reports/mutation/${area.source.replaceAll('/', '-')}.json` },
+    tempDirName: '.stryker-tmp',
+    allowConsoleColors: false,
+  };
+}
+
+const LIVING: readonly MutantResult['status'][] = ['Survived', 'NoCoverage', 'Timeout'];
+
+function report(area: Area, results: readonly MutantResult[]): void {
+  const mutants = results.map((mutant) => ({ ...mutant, fileName: relative(HOUSE, mutant.fileName) }));
+  const alive = mutants.filter((mutant) => LIVING.includes(mutant.status) && !isKilled(mutant));
+  for (const mutant of alive) {
+    console.log(mutantLine(mutant, readFileSync(join(HOUSE, mutant.fileName), 'utf8')));
+  }
+  const tallies = tallyByFile(mutants);
+  const lines = [...tallies, sumOf(area.source, tallies)];
+  const width = Math.max(...lines.map((line) => line.file.length));
+  for (const line of lines) console.log(tallyLine(line, width));
+}
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { workers: { type: 'string', default: '1' } },
+});
+const workers = Number(values.workers);
+const named = positionals.length === 0 ? USUAL_AREAS : positionals;
+const areas = named.map(areaOf);
+const unknown = named.filter((name, i) => areas[i] === undefined || !existsSync(join(HOUSE, name)));
+if (unknown.length > 0 || !Number.isInteger(workers) || workers < 1) {
+  for (const name of unknown)
+    console.error(`There is no ${name} in shared/. Name a folder or file as in shared/cutting.`);
+  console.error('usage: npm run mutate -- [AREA or FILE ...] [--workers N]');
+  process.exit(2);
+}
+process.chdir(HOUSE);
+for (const area of areas) {
+  if (area !== undefined) report(area, await new Stryker(optionsFor(area, workers)).runMutationTest());
+}
