@@ -14,6 +14,7 @@ import { desktopShell } from './desktopShell.ts';
 import { refuseRequests } from './harden.ts';
 import { showMenu } from './menu.ts';
 import { type OpenedWindow, openWindow } from './openWindow.ts';
+import { tellStarter } from './tellStarter.ts';
 import { WindowState } from './windowState.ts';
 
 export interface DesktopOptions {
@@ -55,6 +56,7 @@ export async function runDesktop({ home, asked, here }: DesktopOptions): Promise
   };
   opened = await openWindow(new WindowState(home), join(here, 'preload.cjs'), askPage);
   await opened.load();
+  tellStarter();
   return {
     askToOpen: (asked) => {
       const window = windowNow();

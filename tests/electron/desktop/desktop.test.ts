@@ -2,7 +2,7 @@
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { JobFiles } from '../../../electron/host/jobFiles.ts';
 import { fingerprintOf } from '../../../electron/job/fingerprint.ts';
 import { CALLS, type Group } from '../../../shared/contract/calls.ts';
@@ -174,6 +174,25 @@ describe('the window', () => {
       electron.displays = [{ workArea: { x: -1920, y: 0, width: 1920, height: 1080 } }];
     });
     expect(rig.window.bounds).toEqual({ x: 100, y: 100, width: 1400, height: 900 });
+  });
+
+  it('is told of to a starter that listens, and to nobody else', async () => {
+    const told: unknown[] = [];
+    const send = vi.spyOn(process, 'send').mockImplementation((message) => told.push(message) > 0);
+    try {
+      await start();
+      await new Promise(setImmediate);
+      expect(told).toEqual([]);
+      await rig.quit();
+      process.env.TURNLAY_STARTER_LISTENS = '1';
+      await start();
+      await until(() => told.length > 0);
+      expect(told).toEqual(['window-shown']);
+      expect(rig.window.visible).toBe(true);
+    } finally {
+      delete process.env.TURNLAY_STARTER_LISTENS;
+      send.mockRestore();
+    }
   });
 
   it('asks its page before it is closed, and closes when that has nothing left to save', async () => {
