@@ -1,6 +1,6 @@
 // Loading, turning and looking: what the hands do for a job, in order.
 import { edgeOfTurn } from '../geometry/perfecting.ts';
-import { paperError, registerEdges } from '../geometry/register.ts';
+import { registerEdges } from '../geometry/register.ts';
 import type { Turn } from '../geometry/turn.ts';
 import { hasOneForm } from '../geometry/work.ts';
 import type { Handling } from '../job/cautions.ts';
@@ -10,12 +10,14 @@ import type { SidePage } from '../job/nameJobFiles.ts';
 import { registerMargins } from '../layout/registerMargins.ts';
 import { oneLine, shorten } from '../marks/slug.ts';
 import { showLength, showSize } from '../units/show.ts';
+import { type SeenPass, seenFirst, seenTurned } from './seenPasses.ts';
 import { turnOfRun } from './turnOfRun.ts';
 
 /** Steps that belong together, and the cautions that go with them. */
 export interface StepGroup {
   readonly name: string;
   readonly steps: readonly string[];
+  /** Of what the hands do here for the first time; that of the knife wherever there is one. */
   readonly cautions: readonly Handling[];
 }
 
@@ -34,7 +36,10 @@ export function printsInWords(sides: readonly SidePage[], name: string): string 
  *
  * @source common practice, no source
  */
-export function stepsOf(job: Job, sides: readonly SidePage[]): readonly StepGroup[] {
+export function stepsOf(
+  job: Job,
+  sides: readonly SidePage[],
+): readonly [before: StepGroup, first: StepGroup, rest: StepGroup] {
   const { sheets, overs } = countJob(job);
   const passes = passesOf(job, sides);
   const rest = Math.max(0, sheets - 1);
@@ -47,7 +52,7 @@ export function stepsOf(job: Job, sides: readonly SidePage[]): readonly StepGrou
     {
       name: 'One sheet first',
       steps: [...passes, ...lookingOf(job)],
-      cautions: ['feed'],
+      cautions: ['feed', 'trim'],
     },
     {
       name: 'The rest',
@@ -72,23 +77,15 @@ function loadingOf(job: Job, sheets: number): readonly string[] {
   if (turnOfRun(job) === undefined || brief.work.style === 'perfecting') return [load];
   return [
     load,
-    `Draw a pencil line down the ${pencilEdge(job)} side of the pile, close to the lead edge. Whoever turns the pile sees by it how it lay.`,
+    `Draw a pencil line down the ${seenFirst(job).pencil.side} side of the pile, close to the lead edge. Whoever turns the pile sees by it how it lay.`,
   ];
 }
 
-/** The edge of the paper, as named on side 1, where the pencil line is drawn. */
-export function pencilEdge(job: Job): 'left' | 'right' {
-  return job.brief.sheet.hold.across === 'right' ? 'right' : 'left';
-}
-
-/**
- * What is set at the printer, one setting each.
- *
- * @source common practice, no source
- */
-export function settingsOf({ brief }: Job): readonly string[] {
+/** What is set at the printer, one setting each. */
+function settingsOf(job: Job): readonly string[] {
+  const { brief } = job;
   const twoSided =
-    brief.work.style === 'perfecting'
+    brief.work.style === 'perfecting' && turnOfRun(job) !== undefined
       ? `two-sided printing on, flipped on the ${edgeOfTurn(brief.work.turn, sheetOf(brief).size)} edge`
       : 'two-sided printing off';
   return [
@@ -138,21 +135,21 @@ function passesOf(job: Job, sides: readonly SidePage[]): readonly string[] {
 }
 
 /** How the hands turn the sheet, and where it is held then. */
-export function turningOf({ brief }: Job, turn: Turn): string {
-  const { laidTo } = paperError(turn, brief.sheet.hold);
-  const { across } = brief.sheet.hold;
-  if (turn === 'side-to-side') {
-    const guided =
-      laidTo === undefined
-        ? 'The printer centres it as before.'
-        : `The side guide met its ${laidTo[0]} edge; now it meets the ${laidTo[1]} one.`;
-    return `Turn it over like the page of a book. The same edge leads again. ${guided}`;
-  }
-  const guided =
-    across === 'centre'
-      ? 'The printer centres it as before.'
-      : `The side guide meets the ${across} edge again.`;
-  return `Turn it over end to end, lead edge to tail. The tail leads now. ${guided}`;
+export function turningOf(job: Job, turn: Turn): string {
+  const [before, after] = [seenFirst(job), seenTurned(job, turn)];
+  const how =
+    turn === 'side-to-side'
+      ? 'Turn it over like the page of a book.'
+      : 'Turn it over end to end, lead edge to tail.';
+  const leading = after.leads === 'lead' ? 'The same edge leads again.' : 'The tail leads now.';
+  return `${how} ${leading} ${guidingOf(before, after)}`;
+}
+
+function guidingOf(before: SeenPass, after: SeenPass): string {
+  if (after.meets === undefined) return 'The printer centres it as before.';
+  return after.meets === before.meets
+    ? `The side guide meets the ${after.meets} edge again.`
+    : `The side guide met its ${before.meets} edge; now it meets the ${after.meets} one.`;
 }
 
 /** What to look at on the sheet that was printed first. */

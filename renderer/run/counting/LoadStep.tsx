@@ -11,7 +11,7 @@ export function LoadStep({ run, sides, onGoTo }: StepProps) {
   const job = useJob();
   const first = run.sheets.loaded === 0;
   const { toLoadWithOvers } = prospectOf(run);
-  const steps = stepsOf(job, sides)[0]?.steps ?? [];
+  const { steps, cautions } = stepsOf(job, sides)[0];
   return (
     <>
       <CountForm
@@ -25,7 +25,7 @@ export function LoadStep({ run, sides, onGoTo }: StepProps) {
           return refused;
         }}
       />
-      <StepWords steps={steps} caution="lift" />
+      <StepWords steps={steps} cautions={cautions} />
     </>
   );
 }

@@ -30,7 +30,7 @@ export function PassStep({ run, sides, pass, onGoTo }: StepProps & { readonly pa
         reasons={USUAL_REASONS[pass]}
         onCount={(sheets, reason) => record({ kind: 'spoiled', pass, sheets, reason })}
       />
-      <StepWords steps={sayPass(run, pass, sides)} caution="feed" />
+      <StepWords steps={sayPass(run, pass, sides)} cautions={['feed']} />
     </>
   );
 }

@@ -16,7 +16,7 @@ export function ProofStep({ sides }: StepProps) {
   const [refusing, setRefusing] = useState(false);
   const [reason, setReason] = useState('');
   const [fault, setFault] = useState<Fault | undefined>(undefined);
-  const steps = stepsOf(job, sides)[1]?.steps ?? [];
+  const { steps, cautions } = stepsOf(job, sides)[1];
   const noGo = async () => {
     setFault(await record({ kind: 'proofed', go: false, reason: reason.trim() }));
     setRefusing(false);
@@ -62,7 +62,7 @@ export function ProofStep({ sides }: StepProps) {
           <FaultNote fault={fault} />
         </div>
       )}
-      <StepWords steps={steps} caution="feed" />
+      <StepWords steps={steps} cautions={cautions} />
     </>
   );
 }

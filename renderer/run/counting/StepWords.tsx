@@ -1,13 +1,13 @@
-// What the hands do in a step, and the caution that goes with it.
+// What the hands do in a step, and the cautions that go with it.
 import { CAUTIONS, type Handling } from '../../../shared/job/cautions.ts';
 import { Note } from '../../controls/Note.tsx';
 
 export function StepWords({
   steps,
-  caution,
+  cautions,
 }: {
   readonly steps: readonly string[];
-  readonly caution: Handling;
+  readonly cautions: readonly Handling[];
 }) {
   return (
     <div className="step-words">
@@ -16,7 +16,11 @@ export function StepWords({
           <li key={step}>{step}</li>
         ))}
       </ol>
-      <Note tone="ask">{CAUTIONS[caution]}</Note>
+      {cautions.map((caution) => (
+        <Note key={caution} tone="ask">
+          {CAUTIONS[caution]}
+        </Note>
+      ))}
     </div>
   );
 }

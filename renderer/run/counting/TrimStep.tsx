@@ -38,7 +38,7 @@ export function TrimStep({ run }: StepProps) {
             </section>
           );
         })}
-      <StepWords steps={STEPS} caution="trim" />
+      <StepWords steps={STEPS} cautions={['trim']} />
     </>
   );
 }

@@ -44,7 +44,7 @@ export function TurnStep({ run }: StepProps) {
             <FaultNote fault={fault} />
           </div>
         )}
-        <StepWords steps={steps} caution="lift" />
+        <StepWords steps={steps} cautions={['lift']} />
       </div>
       <TurnDrawing job={job} turn={turn} />
     </div>

@@ -5,7 +5,8 @@ import { WORKS } from '../../../shared/job/compareWorks.ts';
 import { type Job, sheetOf } from '../../../shared/job/job.ts';
 import { formsOfJob } from '../../../shared/job/nameJobFiles.ts';
 import { type SeenPass, seenPasses } from '../../../shared/runSheet/seenPasses.ts';
-import { cutOut, type Ink, print, turned, unturned } from '../../kit/paper.ts';
+import { cutOut, type Ink, print } from '../../kit/paper.ts';
+import { edgeAt, onPaper, poseAfter } from '../../kit/paperInPasses.ts';
 import { CARDS, jobOf, KINDS } from '../../kit/ticketJobs.ts';
 
 /** Prints both sides of a sheet of the job, the second one on the turned paper. */
@@ -14,7 +15,7 @@ function printSheet(job: Job): readonly Ink[] {
   const turn = turnOf(job.brief.work);
   return formsOfJob(job).flatMap((form) =>
     form.sides.flatMap((side) => {
-      const pose = side === 1 || turn === undefined ? unturned : turned(turn, size.w, size.h);
+      const pose = poseAfter(side === 1 ? undefined : turn, size);
       const faces = form.placements.map(({ piece, face, trim, head }) => ({
         art: `${piece} ${face} on side ${side}`,
         trim,
@@ -25,27 +26,8 @@ function printSheet(job: Job): readonly Ink[] {
   );
 }
 
-/** Where a point of the table lies on the paper, as side 1 counts it, in this pass. */
-function onPaper(job: Job, pass: SeenPass, x: number, y: number): { x: number; y: number } {
-  const { size } = sheetOf(job.brief);
-  const turn = turnOf(job.brief.work);
-  const pose = pass.side === 1 || turn === undefined ? unturned : turned(turn, size.w, size.h);
-  const drops = print([{ art: 'dot', trim: { x: x - 1, y: y - 1, w: 2, h: 2 }, head: 0 }], pose);
-  const [head, foot] = [drops[0]!.at, drops[1]!.at];
-  return { x: (head[0] + foot[0]) / 2, y: (head[1] + foot[1]) / 2 };
-}
-
-/** The edge of the paper, as named on side 1, that a point of it lies on. */
-function edgeAt(job: Job, { x, y }: { x: number; y: number }): string {
-  const { w, h } = sheetOf(job.brief).size;
-  const far = [
-    ['left', x],
-    ['right', w - x],
-    ['tail', y],
-    ['lead', h - y],
-  ] as const;
-  return far.toSorted((a, b) => a[1] - b[1])[0]![0];
-}
+/** How the paper of a job lies in this pass. */
+const turnIn = (job: Job, pass: SeenPass) => (pass.side === 1 ? undefined : turnOf(job.brief.work));
 
 const twoSided = WORKS.filter((work) => turnOf(work) !== undefined);
 const heldAt = (across: string, work: Work) =>
@@ -67,13 +49,13 @@ describe('what is seen of a sheet', () => {
   });
 
   it.each(twoSided)('says truly which edge of the paper leads and which meets the guide: %j', (work) => {
-    for (const across of ['left', 'right']) {
+    for (const across of ['left', 'right'] as const) {
       const job = heldAt(across, work);
-      const { w, h } = sheetOf(job.brief).size;
+      const { size } = sheetOf(job.brief);
       for (const pass of seenPasses(job)) {
-        expect(pass.leads).toBe(edgeAt(job, onPaper(job, pass, w / 2, h)));
+        expect(pass.leads).toBe(edgeAt(turnIn(job, pass), size, 'lead'));
         expect(pass.guide).toBe(across);
-        expect(pass.meets).toBe(edgeAt(job, onPaper(job, pass, across === 'left' ? 0 : w, h / 2)));
+        expect(pass.meets).toBe(edgeAt(turnIn(job, pass), size, across));
       }
     }
   });
@@ -81,11 +63,12 @@ describe('what is seen of a sheet', () => {
   it.each(twoSided)('shows the pencil line where the turn takes it: %j', (work) => {
     for (const across of ['left', 'right', 'centre']) {
       const job = heldAt(across, work);
-      const { w, h } = sheetOf(job.brief).size;
+      const { size } = sheetOf(job.brief);
+      const { w, h } = size;
       const [first, second] = seenPasses(job);
       const [one, two] = [first!, second!].map((pass) => {
         const { side, at } = pass.pencil;
-        return onPaper(job, pass, side === 'left' ? 0 : w, at === 'lead' ? h : 0);
+        return onPaper(turnIn(job, pass), size, side === 'left' ? 0 : w, at === 'lead' ? h : 0);
       });
       expect(one).toEqual({ x: across === 'right' ? w : 0, y: h });
       expect(two!.x).toBeCloseTo(one!.x);
