@@ -1,75 +1,55 @@
-// The canvas of the bench in the window: it follows the size of its room, and takes the mouse and the keys.
-import { useEffect, useRef, useState } from 'react';
+// The canvas of the bench in the window: the sheet, the hands on it, the keys, and all of it in words.
+import { useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { Point } from '../../shared/geometry/space.ts';
-import { artPictures } from '../art-pictures/windowArt.ts';
+import { sheetOf } from '../../shared/job/job.ts';
+import { SheetCanvas } from '../sheet/canvas/SheetCanvas.tsx';
+import { onScreen } from '../sheet/paint/pen.ts';
+import { usePicturesOf } from '../sheet/pieces/usePicturesOf.ts';
 import { app, useApp } from '../state/store.ts';
 import { benchView } from './benchView.ts';
+import { BenchLayers } from './canvas/BenchLayers.tsx';
+import { benchHands } from './canvas/benchHands.ts';
 import { benchGesture } from './canvas/gestureState.ts';
-import { listenToPointer } from './canvas/pointer.ts';
-import { type RunningBench, runBench } from './canvas/runBench.ts';
-import { benchFindings, useFindings } from './findings.ts';
+import type { Scene } from './canvas/scene.ts';
+import { useBenchPictures, useBenchScene } from './canvas/useBenchScene.ts';
+import { useFindings } from './findings.ts';
 import { benchInWords, gestureInWords } from './inWords.ts';
 import { PieceMenu } from './PieceMenu.tsx';
-import { onScreen } from './paint/pen.ts';
 import { pressKey } from './pressKey.ts';
 import { TurnedSheet } from './TurnedSheet.tsx';
 import { useSettledJob } from './useSettledJob.ts';
-import { useSheetInRoom } from './useSheetInRoom.ts';
 import type { TurningHands } from './useTurning.ts';
 
-const parts = {
-  app,
-  viewing: benchView,
-  findings: benchFindings,
-  gesture: benchGesture,
-  pictures: artPictures,
-};
+const stores = { app, gesture: benchGesture };
 
 export function BenchCanvas({ hands }: { readonly hands: TurningHands }) {
-  const room = useRef<HTMLDivElement>(null);
-  const canvas = useRef<HTMLDivElement>(null);
+  const scene = useBenchScene();
+  const job = useSettledJob();
+  const picturesOf = usePicturesOf(job);
   const menuMark = useRef<HTMLSpanElement>(null);
-  const bench = useRef<RunningBench | undefined>(undefined);
-  const takeEdge = useRef(hands.takeEdge);
-  takeEdge.current = hands.takeEdge;
   const [menuAt, setMenuAt] = useState<Point<'screen'> | undefined>(undefined);
-  useSheetInRoom(room, benchView);
-
-  useEffect(() => {
-    const [into, around] = [canvas.current, room.current];
-    if (into === null || around === null) return;
-    const running = runBench(into, parts);
-    bench.current = running;
-    const stop = listenToPointer(around, running, parts, {
-      takeEdge: (edge, at) => takeEdge.current(edge, at),
-      openMenu: setMenuAt,
-    });
-    return () => {
-      stop();
-      running.stop();
-    };
-  }, []);
-
+  useBenchPictures(scene);
   return (
     <div className="canvas-room">
-      <div
-        ref={room}
-        className="canvas"
+      <SheetCanvas
+        viewing={benchView}
+        sheet={sheetOf(job.brief).size}
+        hands={benchHands(scene, stores, { takeEdge: hands.takeEdge, openMenu: setMenuAt })}
+        layers={<BenchLayers scene={scene} picturesOf={picturesOf} />}
         role="application"
         aria-label="The sheet on the bench"
         aria-describedby="bench-in-words"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the arrow keys nudge what is chosen here.
+        // The arrow keys nudge what is selected here.
         tabIndex={0}
         onKeyDown={(event) => {
-          if (pressKey(event, () => setMenuAt(besideChosen(bench.current)))) event.preventDefault();
+          if (pressKey(event, () => setMenuAt(besideChosen(scene)))) event.preventDefault();
         }}
       >
-        <div ref={canvas} aria-hidden="true" />
         <span ref={menuMark} className="menu-mark" style={{ left: menuAt?.x ?? 0, top: menuAt?.y ?? 0 }} />
-      </div>
+      </SheetCanvas>
       <InWords />
-      <TurnedSheet hands={hands} scene={bench.current?.scene} />
+      <TurnedSheet hands={hands} picturesOf={picturesOf} />
       {menuAt !== undefined && menuMark.current !== null && (
         <PieceMenu at={menuMark.current} onClose={() => setMenuAt(undefined)} />
       )}
@@ -77,13 +57,11 @@ export function BenchCanvas({ hands }: { readonly hands: TurningHands }) {
   );
 }
 
-/** Where the menu opens for the keys: at the first chosen piece, else in the middle of the window. */
-function besideChosen(bench: RunningBench | undefined): Point<'screen'> {
-  const scene = bench?.scene();
-  if (scene === undefined) return { x: 0, y: 0 };
-  const piece = scene.pieces.find((p) => scene.chosen.has(p.position));
-  if (piece === undefined) return { x: scene.window.w / 2, y: scene.window.h / 2 };
-  const { x, y } = onScreen(scene.view, piece.trim);
+/** Where the menu opens for the keys: at the first selected piece, else in the middle of the window. */
+function besideChosen({ pieces, chosen, window, view }: Scene): Point<'screen'> {
+  const piece = pieces.find((p) => chosen.has(p.position));
+  if (piece === undefined) return { x: window.w / 2, y: window.h / 2 };
+  const { x, y } = onScreen(view, piece.trim);
   return { x: Math.max(30, x + 20), y: Math.max(30, y + 20) };
 }
 

@@ -3,8 +3,8 @@ import { turnOf, type Work } from '../../shared/geometry/work.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { sheetOf } from '../../shared/job/job.ts';
 import { showSize } from '../../shared/units/show.ts';
+import type { SideUp } from '../sheet/pieces/shownPieces.ts';
 import type { Gesture } from './canvas/scene.ts';
-import type { SideUp } from './model/shownPieces.ts';
 
 /** What a person sees at a glance. */
 export function benchInWords(job: Job, side: SideUp, chosen: number, faults: number): string {

@@ -6,10 +6,10 @@ import type { Job } from '../../shared/job/job.ts';
 import { leadersOf } from '../../shared/job/partners.ts';
 import type { Doing, Doings } from '../actions/actionBook.ts';
 import { useActions } from '../actions/useActions.ts';
+import { ontoArrangement } from '../sheet/pieces/shownPieces.ts';
 import { app, useApp } from '../state/store.ts';
 import { benchView } from './benchView.ts';
 import { copyPlace } from './gesture/copyPlace.ts';
-import { ontoArrangement } from './model/shownPieces.ts';
 import { useSettledJob } from './useSettledJob.ts';
 
 /** How much nearer one press goes. */

@@ -9,17 +9,18 @@ import type { Turn } from '../../shared/geometry/turn.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
 import { designsOf, type Job, sheetOf } from '../../shared/job/job.ts';
 import { useActions } from '../actions/useActions.ts';
+import { onScreen } from '../sheet/paint/pen.ts';
+import { gripAt, gripFor } from '../sheet/turning/grips.ts';
 import { app, useApp } from '../state/store.ts';
-import { gripAt, gripFor } from '../turning/grips.ts';
 import { benchView } from './benchView.ts';
-import { onScreen } from './paint/pen.ts';
 import { useSettledJob } from './useSettledJob.ts';
 
 /** A turning under way. */
 export interface Turning {
   readonly taken: Turn;
   readonly grip: Grip;
-  readonly byHand: boolean;
+  /** The pointer of the hand that holds it; none where it goes by itself. */
+  readonly hand: number | undefined;
   readonly from: 0 | 180;
   /** Whether it has come to lie turned the wrong way. */
   readonly liesWrong: boolean;
@@ -31,7 +32,7 @@ export interface Turning {
 
 export interface TurningHands {
   readonly turning: Turning | undefined;
-  readonly takeEdge: (edge: SheetEdge, at: Point<'screen'>) => void;
+  readonly takeEdge: (edge: SheetEdge, at: Point<'screen'>, pointerId: number) => void;
   readonly lies: (turned: boolean) => void;
   readonly turnBack: () => void;
 }
@@ -44,18 +45,18 @@ export function useTurning(): TurningHands {
   const [turning, setTurning] = useState<Turning | undefined>(undefined);
   const right = turnOf(job.brief.work);
 
-  const begin = (taken: Turn, grip: Grip, byHand: boolean) =>
+  const begin = (taken: Turn, grip: Grip, hand?: number) =>
     setTurning({
       taken,
       grip,
-      byHand,
+      hand,
       from: 0,
       liesWrong: false,
       backed: wrongly(job, taken, right),
       round: 0,
     });
   const byItself = (taken: Turn) => {
-    begin(taken, gripFor(taken, lying(job)), false);
+    begin(taken, gripFor(taken, lying(job)));
   };
   useActions({
     'turn-sheet': {
@@ -70,10 +71,10 @@ export function useTurning(): TurningHands {
 
   return {
     turning,
-    takeEdge: (edge, at) => {
+    takeEdge: (edge, at, pointerId) => {
       const taken = turnByEdge(edge);
       if (turning !== undefined || right === undefined || (side === 2 && taken !== right)) return;
-      begin(taken, gripAt(edge, at, lying(job)), true);
+      begin(taken, gripAt(edge, at, lying(job)), pointerId);
     },
     lies: (turned) => {
       if (turned && turning !== undefined && turning.taken !== right) {
@@ -85,7 +86,7 @@ export function useTurning(): TurningHands {
     },
     turnBack: () => {
       if (turning !== undefined)
-        setTurning({ ...turning, byHand: false, from: 180, liesWrong: false, round: 1 });
+        setTurning({ ...turning, hand: undefined, from: 180, liesWrong: false, round: 1 });
     },
   };
 }

@@ -1,16 +1,18 @@
 // One piece in the hand at true size: turned as its reader will, by an edge, a button or a key.
-import { type PointerEvent, useLayoutEffect, useReducer, useRef, useState } from 'react';
+import { type PointerEvent, useRef, useState } from 'react';
 import type { Grip } from '../../shared/bench/turning.ts';
 import { turnByEdge } from '../../shared/bench/turning.ts';
 import type { ReaderTurn } from '../../shared/geometry/head.ts';
 import type { Point, Rect } from '../../shared/geometry/space.ts';
 import type { Turn } from '../../shared/geometry/turn.ts';
 import { useActions } from '../actions/useActions.ts';
-import { shownPieces } from '../bench/model/shownPieces.ts';
 import { Button } from '../controls/Button.tsx';
+import { PaintedPage } from '../sheet/canvas/PaintedPage.tsx';
+import type { Pen } from '../sheet/paint/pen.ts';
+import { shownPieces } from '../sheet/pieces/shownPieces.ts';
+import { gripAt, gripFor } from '../sheet/turning/grips.ts';
+import { TurningPaper } from '../sheet/turning/TurningPaper.tsx';
 import { app, useJob } from '../state/store.ts';
-import { gripAt, gripFor } from '../turning/grips.ts';
-import { TurningPaper } from '../turning/TurningPaper.tsx';
 import { type HeldPiece, pageInWords, pageShown, TAKEN, turnHeld } from './cardInHand.ts';
 import { HandRulers } from './HandRulers.tsx';
 import { nearestEdge } from './nearestEdge.ts';
@@ -37,27 +39,23 @@ const AROUND = 56;
 interface Turning {
   readonly way: ReaderTurn;
   readonly grip: Grip;
-  readonly byHand: boolean;
+  /** The pointer of the hand that holds it; none where it goes by itself. */
+  readonly hand: number | undefined;
 }
 
 export function PieceInHand({ held, zoom }: { readonly held: HeldPiece; readonly zoom: number }) {
   const job = useJob();
   const room = useRef<HTMLDivElement>(null);
-  const canvas = useRef<HTMLCanvasElement>(null);
   const [hold, setHold] = useState(TAKEN);
   const [turning, setTurning] = useState<Turning | undefined>(undefined);
-  const [, redraw] = useReducer((n: number) => n + 1, 0);
-  const picturesOf = usePicturesInHand(held, zoom, redraw);
+  const picturesOf = usePicturesInHand(held, zoom);
   const lying: Rect<'screen'> = { x: AROUND, y: AROUND, w: held.size.w * zoom, h: held.size.h * zoom };
 
-  const paint = (how: typeof hold) => (into: HTMLCanvasElement) =>
-    paintCard(into, held, pageShown(held, how), (side) => shownPieces(job, side), picturesOf, zoom);
-  useLayoutEffect(() => {
-    if (canvas.current !== null) paint(hold)(canvas.current);
-  });
+  const paint = (how: typeof hold) => (pen: Pen) =>
+    paintCard(pen, held, pageShown(held, how), (side) => shownPieces(job, side), picturesOf, zoom);
 
   const turn = (way: ReaderTurn) => {
-    if (turning === undefined) setTurning({ way, grip: gripFor(TURNS[way], lying), byHand: false });
+    if (turning === undefined) setTurning({ way, grip: gripFor(TURNS[way], lying), hand: undefined });
   };
   useActions({
     'turn-sheet': { run: () => turn(held.turned), label: 'Turn the piece as its reader will' },
@@ -71,7 +69,7 @@ export function PieceInHand({ held, zoom }: { readonly held: HeldPiece; readonly
     const edge = nearestEdge(at, lying);
     if (edge === undefined) return;
     const way = turnByEdge(edge) === 'side-to-side' ? 'head-to-head' : 'head-to-toe';
-    setTurning({ way, grip: gripAt(edge, at, lying), byHand: true });
+    setTurning({ way, grip: gripAt(edge, at, lying), hand: event.pointerId });
   };
   const page = pageShown(held, hold);
   return (
@@ -95,18 +93,19 @@ export function PieceInHand({ held, zoom }: { readonly held: HeldPiece; readonly
           onPointerDown={take}
         >
           <HandRulers lying={lying} zoom={zoom} unit={job.brief.units} />
-          <canvas
-            ref={canvas}
+          <div
             className="card"
             role="img"
             aria-label={`The piece in hand: ${page === undefined ? 'blank paper' : pageInWords(page)}`}
             style={{ left: lying.x, top: lying.y, width: lying.w, height: lying.h }}
-          />
+          >
+            <PaintedPage size={lying} paint={paint(hold)} />
+          </div>
           {turning !== undefined && (
             <TurningPaper
               lying={lying}
               grip={turning.grip}
-              byHand={turning.byHand}
+              hand={turning.hand}
               from={0}
               paintFront={paint(hold)}
               paintBehind={paint(turnHeld(hold, turning.way))}

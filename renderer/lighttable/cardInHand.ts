@@ -7,7 +7,7 @@ import { seenFromBehind } from '../../shared/geometry/turn.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
 import { designsOf, type Job, sheetOf } from '../../shared/job/job.ts';
 import { designNamed } from '../../shared/layout/forms.ts';
-import { type ShownPiece, type SideUp, shownPieces } from '../bench/model/shownPieces.ts';
+import { type ShownPiece, type SideUp, shownPieces } from '../sheet/pieces/shownPieces.ts';
 
 /** One page of the held piece: the part of a side that it was cut from, and which way is up in the hand. */
 export interface HeldPage {

@@ -5,12 +5,12 @@ import { grow, wholeOf } from '../../shared/geometry/rect.ts';
 import type { Rect, Side, Size } from '../../shared/geometry/space.ts';
 import { applyToRect, chain, inverse, type Transform } from '../../shared/geometry/transform.ts';
 import { lookFromBehind, type Turn } from '../../shared/geometry/turn.ts';
-import type { ShownPiece } from '../bench/model/shownPieces.ts';
-import { type Inks, ON_PAPER } from '../bench/paint/inks.ts';
-import { paintSign } from '../bench/paint/paintMarks.ts';
-import { type PicturesOf, paintArt } from '../bench/paint/paintPieces.ts';
-import { paintFeed } from '../bench/paint/paintSheet.ts';
-import { addRect, hatch, onScreen, type Paper, strokeOnArt } from '../bench/paint/pen.ts';
+import { type Inks, ON_PAPER } from '../sheet/paint/inks.ts';
+import { type PicturesOf, paintArt } from '../sheet/paint/paintPieces.ts';
+import { paintFeed } from '../sheet/paint/paintSheet.ts';
+import { paintSign } from '../sheet/paint/paintSign.ts';
+import { addRect, hatch, onScreen, type Pen, strokeOnArt } from '../sheet/paint/pen.ts';
+import type { ShownPiece } from '../sheet/pieces/shownPieces.ts';
 
 export interface LightScene {
   readonly sheet: Size;
@@ -26,69 +26,69 @@ export interface LightScene {
   readonly lit: number | undefined;
 }
 
-export function paintLight(paper: Paper, scene: LightScene, inks: Inks): void {
+export function paintLight(pen: Pen, scene: LightScene, inks: Inks): void {
   const { sheet, turn, view, front, behind, picturesOf, through } = scene;
   const whole = onScreen(view, wholeOf<Side>(sheet));
-  paper.fillStyle = '#fff';
-  paper.shadowColor = 'rgb(255 250 225 / 75%)';
-  paper.shadowBlur = 30;
-  paper.fillRect(whole.x, whole.y, whole.w, whole.h);
-  paper.shadowColor = 'transparent';
-  paintFeed(paper, sheet, view, inks);
+  pen.fillStyle = '#fff';
+  pen.shadowColor = 'rgb(255 250 225 / 75%)';
+  pen.shadowBlur = 30;
+  pen.fillRect(whole.x, whole.y, whole.w, whole.h);
+  pen.shadowColor = 'transparent';
+  paintFeed(pen, sheet, view, inks);
 
-  paper.save();
-  paper.beginPath();
-  paper.rect(whole.x, whole.y, whole.w, whole.h);
-  paper.clip();
-  paper.globalCompositeOperation = 'multiply';
-  paper.globalAlpha = Math.min(1, 2 - 2 * through);
-  paintArt(paper, front, picturesOf, view);
-  paper.globalAlpha = Math.min(1, 2 * through);
+  pen.save();
+  pen.beginPath();
+  pen.rect(whole.x, whole.y, whole.w, whole.h);
+  pen.clip();
+  pen.globalCompositeOperation = 'multiply';
+  pen.globalAlpha = Math.min(1, 2 - 2 * through);
+  paintArt(pen, front, picturesOf, view);
+  pen.globalAlpha = Math.min(1, 2 * through);
   if (turn !== undefined) {
     const see = toScreen<Side>(view);
     const back = chain(inverse(see), chain(throughPaper(turn, sheet), see));
-    paper.transform(back.a, back.b, back.c, back.d, back.e, back.f);
-    paintArt(paper, behind, picturesOf, view);
+    pen.transform(back.a, back.b, back.c, back.d, back.e, back.f);
+    paintArt(pen, behind, picturesOf, view);
   }
-  paper.restore();
+  pen.restore();
 
-  paintEdges(paper, scene);
-  paintDifferences(paper, scene);
+  paintEdges(pen, scene);
+  paintDifferences(pen, scene);
 }
 
 /** Trims: an unbroken line where this side has them, a broken one where the other side has them. */
-function paintEdges(paper: Paper, { front, behind, sheet, turn, view, lit }: LightScene): void {
-  paper.beginPath();
-  for (const { trim } of front) addRect(paper, onScreen(view, trim));
-  strokeOnArt(paper, ON_PAPER.dark, 1);
+function paintEdges(pen: Pen, { front, behind, sheet, turn, view, lit }: LightScene): void {
+  pen.beginPath();
+  for (const { trim } of front) addRect(pen, onScreen(view, trim));
+  strokeOnArt(pen, ON_PAPER.dark, 1);
   if (turn === undefined) return;
-  paper.beginPath();
-  for (const { trim } of behind) addRect(paper, onScreen(view, applyToRect(throughPaper(turn, sheet), trim)));
-  strokeOnArt(paper, ON_PAPER.accent, 1, [9, 6]);
+  pen.beginPath();
+  for (const { trim } of behind) addRect(pen, onScreen(view, applyToRect(throughPaper(turn, sheet), trim)));
+  strokeOnArt(pen, ON_PAPER.accent, 1, [9, 6]);
   const piece = front.find((p) => p.position === lit);
   if (piece === undefined) return;
-  paper.beginPath();
-  addRect(paper, onScreen(view, piece.trim));
-  strokeOnArt(paper, ON_PAPER.accent, 3);
+  pen.beginPath();
+  addRect(pen, onScreen(view, piece.trim));
+  strokeOnArt(pen, ON_PAPER.accent, 3);
 }
 
 /** Where a piece and what is printed behind it do not cover each other: hatched. And a sign on each that is wrong. */
-function paintDifferences(paper: Paper, { backed, front, sheet, turn, view }: LightScene): void {
+function paintDifferences(pen: Pen, { backed, front, sheet, turn, view }: LightScene): void {
   if (turn === undefined) return;
   for (const { position, printed, fault } of backed) {
     const piece = front[position];
     if (piece === undefined || fault === undefined) continue;
     const room = onScreen(view, piece.trim);
-    paper.beginPath();
-    addRect(paper, room);
+    pen.beginPath();
+    addRect(pen, room);
     if (printed !== undefined && fault === 'off-place') {
-      addRect(paper, onScreen(view, applyToRect(throughPaper(turn, sheet), printed.trim as Rect<Side>)));
+      addRect(pen, onScreen(view, applyToRect(throughPaper(turn, sheet), printed.trim as Rect<Side>)));
     }
-    hatch(paper, grow(room, Math.max(room.w, room.h)), 8, ON_PAPER.bad);
-    paper.beginPath();
-    addRect(paper, room);
-    strokeOnArt(paper, ON_PAPER.bad, 3);
-    paintSign(paper, room, true, ON_PAPER.bad);
+    hatch(pen, grow(room, Math.max(room.w, room.h)), 8, ON_PAPER.bad);
+    pen.beginPath();
+    addRect(pen, room);
+    strokeOnArt(pen, ON_PAPER.bad, 3);
+    paintSign(pen, room, true, ON_PAPER.bad);
   }
 }
 

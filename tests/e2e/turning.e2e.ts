@@ -46,6 +46,12 @@ test('the wrong turn shows what would be wrong, and leads back', async ({ studio
   const warning = studio.page.getByRole('alert').filter({ hasText: 'Turned end to end' });
   await expect(warning).toContainText('but it was laid out for side to side');
   await expect(warning).toContainText('4 of 4 pieces with the back upside down');
+  // The paper lies: it does not follow a hand that let it go.
+  const lying = () => studio.page.locator('.paper-turning .page').last().getAttribute('style');
+  const lay = await lying();
+  await bench.carry(500, 300);
+  await bench.carry(300, 600);
+  expect(await lying()).toBe(lay);
   await warning.getByRole('button', { name: 'Turn it back' }).click();
   await expect(warning).toHaveCount(0);
   await expect(studio.page.getByText('Side 1 lies up')).toBeVisible();

@@ -1,18 +1,20 @@
 // The bench without a screen: hands that grab pieces, drag and drop them, and words for what they would see.
 import { expect } from 'vitest';
 import { createStore } from 'zustand/vanilla';
-import { createBenchView } from '../../renderer/bench/benchView.ts';
+import { benchHands } from '../../renderer/bench/canvas/benchHands.ts';
+import { holdToDrag, holdToFrame } from '../../renderer/bench/canvas/benchHolds.ts';
 import { sceneBuilder } from '../../renderer/bench/canvas/buildScene.ts';
-import { type Hold, holdToDrag, holdToFrame } from '../../renderer/bench/canvas/holds.ts';
 import type { Gesture, Scene } from '../../renderer/bench/canvas/scene.ts';
 import { findingsOf } from '../../renderer/bench/findings.ts';
 import { nudge } from '../../renderer/bench/gesture/nudge.ts';
-import { pieceAt } from '../../renderer/bench/model/picking.ts';
-import { pointOnScreen } from '../../renderer/bench/paint/pen.ts';
+import type { Hold } from '../../renderer/sheet/hand/followHand.ts';
+import { pointOnScreen } from '../../renderer/sheet/paint/pen.ts';
+import { pieceAt } from '../../renderer/sheet/pieces/picking.ts';
+import { createSheetView } from '../../renderer/sheet/sheetView.ts';
 import { shownJob } from '../../renderer/state/jobState.ts';
 import { createAppStore } from '../../renderer/state/store.ts';
 import type { Job } from '../../shared/job/job.ts';
-import type { LayoutFault, LayoutFinding } from '../../shared/layout/check.ts';
+import type { LayoutFault } from '../../shared/layout/check.ts';
 
 const NO_INKS = {
   surround: '',
@@ -32,22 +34,12 @@ const NO_INKS = {
 export function standAtBench(job: Job, window = { w: 1000, h: 800 }) {
   const app = createAppStore();
   app.getState().beginJob(job);
-  const viewing = createBenchView();
+  const viewing = createSheetView();
   const [w, h] = job.brief.sheet.size;
   viewing.measure(window, { w: w.amount * 72, h: h.amount * 72 });
   const gesture = createStore<{ readonly gesture: Gesture | undefined }>(() => ({ gesture: undefined }));
-  const findings = createStore<readonly LayoutFinding[]>(() => []);
-  const pictures = {
-    show: () => undefined,
-    of: () => [],
-    faultOf: () => undefined,
-    subscribe: () => () => undefined,
-    forget: () => undefined,
-    held: () => 0,
-    close: () => undefined,
-  };
-  const parts = { app, viewing, findings, gesture, pictures };
-  const build = sceneBuilder(pictures);
+  const parts = { app, gesture };
+  const build = sceneBuilder();
   const scene = (): Scene => {
     const built = build({
       app: app.getState(),
@@ -69,8 +61,6 @@ export function standAtBench(job: Job, window = { w: 1000, h: 800 }) {
     if (piece === undefined) throw new Error(`No piece lies at position ${position + 1}`);
     return { x: piece.trim.x + piece.trim.w / 2, y: piece.trim.y + piece.trim.h / 2 };
   };
-  const letGo = () => gesture.setState({ gesture: undefined });
-
   const handOn = (at: { x: number; y: number }, hold: Hold) => {
     const hand = {
       /** Moves on by so many pt; with `free` the key that holds snapping off is down. */
@@ -81,12 +71,10 @@ export function standAtBench(job: Job, window = { w: 1000, h: 800 }) {
       },
       drop: () => {
         hold.end();
-        letGo();
         return bench;
       },
       cancel: () => {
         hold.cancel();
-        letGo();
         return bench;
       },
     };
@@ -113,6 +101,15 @@ export function standAtBench(job: Job, window = { w: 1000, h: 800 }) {
     /** Puts the hand on the bare table or the paper, to draw a frame around pieces. */
     press: (x: number, y: number, { adding = false } = {}) =>
       handOn({ x, y }, holdToFrame(pointOnScreen(scene().view, { x, y }), adding, scene(), parts)),
+    /** Presses the main button at a place of the sheet and lets it go there, with these keys down. */
+    click: (x: number, y: number, keys: object = {}) => {
+      const at = pointOnScreen(scene().view, { x, y });
+      const ignore = () => {};
+      benchHands(scene(), parts, { takeEdge: ignore, openMenu: ignore })
+        .press(at, { shiftKey: false, ctrlKey: false, metaKey: false, pointerId: 1, ...keys })
+        ?.end();
+      return bench;
+    },
     pressKey: (key: string, { shift = false } = {}) => {
       const { selection, side, perform } = app.getState();
       const command = nudge(shown(), side, selection, key, shift);

@@ -2,45 +2,46 @@
 import type { Job } from '../../../shared/job/job.ts';
 import { partnerIndex } from '../../../shared/job/partners.ts';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
-import type { ArtPictures } from '../../art-pictures/artPictures.ts';
+import type { Inks } from '../../sheet/paint/inks.ts';
+import { movePieces, type ShownPiece, type SideUp, shownPieces } from '../../sheet/pieces/shownPieces.ts';
+import type { SheetView } from '../../sheet/sheetView.ts';
 import { shownJob } from '../../state/jobState.ts';
 import type { AppState } from '../../state/store.ts';
-import type { BenchView } from '../benchView.ts';
-import { picturesFinder } from '../model/picturesFinder.ts';
-import { movePieces, type SideUp, shownPieces } from '../model/shownPieces.ts';
-import type { Inks } from '../paint/inks.ts';
 import type { Gesture, Scene } from './scene.ts';
 
 export interface SceneParts {
   readonly app: AppState;
-  readonly viewed: BenchView;
+  readonly viewed: SheetView;
   readonly inks: Inks;
   readonly findings: readonly LayoutFinding[];
   readonly gesture: Gesture | undefined;
 }
 
 /** Gives a builder of scenes; `undefined` while no job is open. */
-export function sceneBuilder(pictures: ArtPictures): (parts: SceneParts) => Scene | undefined {
+export function sceneBuilder(): (parts: SceneParts) => Scene | undefined {
   const piecesOf = remember((job: Job, side: SideUp) => shownPieces(job, side));
-  const picturesOf = remember((brief: Job['brief'], art: Job['art']) =>
-    picturesFinder({ brief, art }, pictures),
-  );
   const chosenOf = remember((selection: readonly number[]) => new Set(selection));
   const followingOf = remember((job: Job, selection: readonly number[]) => followersOf(job, selection));
 
-  const movedOf = (app: AppState, job: Job, moving: ReadonlySet<number>) =>
-    movePieces(piecesOf(app.history?.present ?? job, app.side), job, app.side, moving);
+  const restingOf = remember((pieces: readonly ShownPiece[], moving: ReadonlySet<number>) =>
+    pieces.filter((p) => !moving.has(p.position)),
+  );
 
   return ({ app, viewed, inks, findings, gesture }) => {
     const job = shownJob(app);
     if (job === undefined) return undefined;
+    const drag = gesture?.does === 'drag' ? gesture : undefined;
+    const before = piecesOf(app.history?.present ?? job, app.side);
+    const pieces =
+      drag === undefined ? piecesOf(job, app.side) : movePieces(before, job, app.side, drag.moving);
     return {
       window: viewed.window,
       view: viewed.view,
       inks,
       job,
-      pieces: gesture?.does === 'drag' ? movedOf(app, job, gesture.moving) : piecesOf(job, app.side),
-      picturesOf: picturesOf(job.brief, job.art),
+      pieces,
+      resting: drag === undefined ? pieces : restingOf(before, drag.moving),
+      moving: drag === undefined ? [] : pieces.filter((p) => drag.moving.has(p.position)),
       chosen: chosenOf(app.selection),
       following: followingOf(job, app.selection),
       findings,

@@ -3,10 +3,9 @@ import type { View } from '../../../shared/bench/view.ts';
 import type { Rect, Side, Size } from '../../../shared/geometry/space.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
-import type { ShownPiece } from '../model/shownPieces.ts';
-import type { Inks } from '../paint/inks.ts';
+import type { Inks } from '../../sheet/paint/inks.ts';
+import type { ShownPiece } from '../../sheet/pieces/shownPieces.ts';
 import type { SeenGuide } from '../paint/paintGuides.ts';
-import type { PicturesOf } from '../paint/paintPieces.ts';
 
 export interface Scene {
   readonly window: Size;
@@ -16,7 +15,10 @@ export interface Scene {
   readonly job: Job;
   /** All pieces of the side that is looked at. */
   readonly pieces: readonly ShownPiece[];
-  readonly picturesOf: PicturesOf;
+  /** Those that lie still; as long as the same pieces move, they stay the very same list. */
+  readonly resting: readonly ShownPiece[];
+  /** Those that a hand moves. */
+  readonly moving: readonly ShownPiece[];
   /** The chosen positions, and the partners that follow them. */
   readonly chosen: ReadonlySet<number>;
   readonly following: ReadonlySet<number>;

@@ -2,7 +2,7 @@
 import { nudgeStep } from '../../../shared/bench/nudge.ts';
 import type { Command } from '../../../shared/job/commands.ts';
 import type { Job } from '../../../shared/job/job.ts';
-import { ontoArrangement, type SideUp } from '../model/shownPieces.ts';
+import { ontoArrangement, type SideUp } from '../../sheet/pieces/shownPieces.ts';
 
 const WAYS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],

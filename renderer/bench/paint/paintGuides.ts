@@ -4,7 +4,7 @@ import type { View } from '../../../shared/bench/view.ts';
 import type { Point, Rect, Side, Size } from '../../../shared/geometry/space.ts';
 import type { Unit } from '../../../shared/units/length.ts';
 import { showLength } from '../../../shared/units/show.ts';
-import { crisp, onScreen, type Paper, plate, pointOnScreen } from './pen.ts';
+import { crisp, onScreen, type Pen, plate, pointOnScreen } from '../../sheet/paint/pen.ts';
 
 /** A guide in the frame of the side that is looked at. */
 export interface SeenGuide {
@@ -25,7 +25,7 @@ export interface SeenDrag {
 
 /** Guides over the whole sheet; lengths across the middle of what is dragged; names above it and its place below. */
 export function paintGuides(
-  paper: Paper,
+  pen: Pen,
   { guides, box, says }: SeenDrag,
   sheet: Size,
   unit: Unit,
@@ -33,25 +33,25 @@ export function paintGuides(
 ): void {
   const whole = onScreen(view, { x: 0, y: 0, w: sheet.w, h: sheet.h });
   const dragged = onScreen(view, box);
-  paper.strokeStyle = COLOURS.plate;
+  pen.strokeStyle = COLOURS.plate;
   for (const { axis, lines, gaps } of guides) {
-    paper.beginPath();
+    pen.beginPath();
     for (const at of lines) {
       const { x, y } = pointOnScreen(view, { x: at, y: at });
-      paper.moveTo(axis === 'x' ? crisp(x) : whole.x - 12, axis === 'x' ? whole.y - 12 : crisp(y));
-      paper.lineTo(
+      pen.moveTo(axis === 'x' ? crisp(x) : whole.x - 12, axis === 'x' ? whole.y - 12 : crisp(y));
+      pen.lineTo(
         axis === 'x' ? crisp(x) : whole.x + whole.w + 12,
         axis === 'x' ? whole.y + whole.h + 12 : crisp(y),
       );
     }
-    paper.lineWidth = 1;
-    paper.setLineDash([]);
-    paper.stroke();
+    pen.lineWidth = 1;
+    pen.setLineDash([]);
+    pen.stroke();
     const across = axis === 'x' ? dragged.y + dragged.h / 2 : dragged.x + dragged.w / 2;
     const equal = gaps.length > 1;
     for (const gap of gaps) {
       paintLength(
-        paper,
+        pen,
         axis,
         gap,
         across,
@@ -63,16 +63,16 @@ export function paintGuides(
   }
   let y = Math.max(16, dragged.y - 18);
   for (const { name } of guides) {
-    plate(paper, name, dragged.x + dragged.w / 2, y, COLOURS);
+    plate(pen, name, dragged.x + dragged.w / 2, y, COLOURS);
     y -= 23;
   }
   const below = Math.min(whole.y + whole.h + 40, dragged.y + dragged.h + 20);
-  plate(paper, says, dragged.x + dragged.w / 2, below, { plate: 'rgb(255 255 255 / 92%)', ink: '#1b1b1b' });
+  plate(pen, says, dragged.x + dragged.w / 2, below, { plate: 'rgb(255 255 255 / 92%)', ink: '#1b1b1b' });
 }
 
 /** A length told by an arrow with two ends; `across` is where it lies on the other axis of the screen, in px. */
 export function paintLength(
-  paper: Paper,
+  pen: Pen,
   axis: Axis,
   gap: { readonly from: number; readonly to: number },
   across: number,
@@ -86,20 +86,20 @@ export function paintLength(
     axis === 'x' ? { x: along, y: crisp(across) + beside } : { x: crisp(across) + beside, y: along };
   const line = (...points: readonly Point<'screen'>[]) => {
     for (const [i, p] of points.entries()) {
-      if (i === 0) paper.moveTo(p.x, p.y);
-      else paper.lineTo(p.x, p.y);
+      if (i === 0) pen.moveTo(p.x, p.y);
+      else pen.lineTo(p.x, p.y);
     }
   };
   const tip = Math.sign(end - start) * Math.min(6, Math.abs(end - start) / 3);
-  paper.beginPath();
+  pen.beginPath();
   line(at(start, 0), at(end, 0));
   line(at(start, -6), at(start, 6));
   line(at(end, -6), at(end, 6));
   line(at(start + tip, -3), at(start, 0), at(start + tip, 3));
   line(at(end - tip, -3), at(end, 0), at(end - tip, 3));
-  paper.strokeStyle = colours.plate;
-  paper.lineWidth = 1.5;
-  paper.stroke();
+  pen.strokeStyle = colours.plate;
+  pen.lineWidth = 1.5;
+  pen.stroke();
   const middle = at((start + end) / 2, axis === 'x' ? -16 : 44);
-  plate(paper, words, middle.x, middle.y, colours);
+  plate(pen, words, middle.x, middle.y, colours);
 }

@@ -6,14 +6,14 @@ import type { Turn } from '../../../shared/geometry/turn.ts';
 import { type Job, sheetOf } from '../../../shared/job/job.ts';
 import { registerMargins } from '../../../shared/layout/registerMargins.ts';
 import { showLength } from '../../../shared/units/show.ts';
-import type { ShownPiece } from '../model/shownPieces.ts';
-import { ON_PAPER } from './inks.ts';
+import { ON_PAPER } from '../../sheet/paint/inks.ts';
+import { onScreen, type Pen } from '../../sheet/paint/pen.ts';
+import type { ShownPiece } from '../../sheet/pieces/shownPieces.ts';
 import { paintLength } from './paintGuides.ts';
-import { onScreen, type Paper } from './pen.ts';
 
 /** Told beside the block on the side that is looked at; nothing where no piece lies. */
 export function paintMargins(
-  paper: Paper,
+  pen: Pen,
   pieces: readonly ShownPiece[],
   job: Job,
   turn: Turn,
@@ -34,6 +34,6 @@ export function paintMargins(
   const across = axis === 'x' ? seen.y + seen.h / 2 : seen.x + seen.w / 2;
   const colours = { plate: equal ? ON_PAPER.dark : ON_PAPER.bad, ink: '#fff' };
   const say = (length: number) => `${equal ? '=' : '\u2260'} ${showLength(length, job.brief.units)}`;
-  paintLength(paper, axis, { from: 0, to: low }, across, say(low), view, colours);
-  paintLength(paper, axis, { from: whole - high, to: whole }, across, say(high), view, colours);
+  paintLength(pen, axis, { from: 0, to: low }, across, say(low), view, colours);
+  paintLength(pen, axis, { from: whole - high, to: whole }, across, say(high), view, colours);
 }

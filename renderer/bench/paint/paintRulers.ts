@@ -2,8 +2,8 @@
 import type { View } from '../../../shared/bench/view.ts';
 import type { Size } from '../../../shared/geometry/space.ts';
 import { POINTS_PER, type Unit } from '../../../shared/units/length.ts';
-import type { Inks } from './inks.ts';
-import { crisp, type Paper, pointOnScreen, TINY_TYPE } from './pen.ts';
+import type { Inks } from '../../sheet/paint/inks.ts';
+import { crisp, type Pen, pointOnScreen, TINY_TYPE } from '../../sheet/paint/pen.ts';
 
 /** How thick the rulers are, in px. */
 export const RULER = 22;
@@ -42,52 +42,52 @@ const STEPS: Readonly<Record<Unit, readonly (readonly [number, number])[]>> = {
 
 const LEAST_BETWEEN_NUMBERS = 48;
 
-export function paintRulers(paper: Paper, view: View, window: Size, unit: Unit, inks: Inks): void {
+export function paintRulers(pen: Pen, view: View, window: Size, unit: Unit, inks: Inks): void {
   const pxPer = POINTS_PER[unit] * view.zoom;
   const steps = STEPS[unit];
   const [step, parts] = steps.find(([n]) => n * pxPer >= LEAST_BETWEEN_NUMBERS) ?? steps.at(-1) ?? [1, 1];
-  paper.fillStyle = inks.panel;
-  paper.fillRect(0, 0, window.w, RULER);
-  paper.fillRect(0, 0, RULER, window.h);
-  paper.font = TINY_TYPE;
-  paper.fillStyle = inks.ink;
-  paper.strokeStyle = inks.soft;
-  paper.lineWidth = 1;
+  pen.fillStyle = inks.panel;
+  pen.fillRect(0, 0, window.w, RULER);
+  pen.fillRect(0, 0, RULER, window.h);
+  pen.font = TINY_TYPE;
+  pen.fillStyle = inks.ink;
+  pen.strokeStyle = inks.soft;
+  pen.lineWidth = 1;
 
   const zero = pointOnScreen(view, { x: 0, y: 0 });
   const stroke = pxPer * (step / parts);
   const long = (n: number) => (n % parts === 0 ? RULER : n % (parts / 2) === 0 ? 8 : 5);
   const number = (n: number) => String(Number(((n * step) / parts).toFixed(3))).replace('-', '\u2212');
 
-  paper.beginPath();
-  paper.textAlign = 'left';
-  paper.textBaseline = 'top';
+  pen.beginPath();
+  pen.textAlign = 'left';
+  pen.textBaseline = 'top';
   for (let n = Math.ceil((RULER - zero.x) / stroke); zero.x + n * stroke < window.w; n += 1) {
     const x = crisp(zero.x + n * stroke);
-    paper.moveTo(x, RULER);
-    paper.lineTo(x, RULER - long(n));
-    if (n % parts === 0) paper.fillText(number(n), x + 3, 3);
+    pen.moveTo(x, RULER);
+    pen.lineTo(x, RULER - long(n));
+    if (n % parts === 0) pen.fillText(number(n), x + 3, 3);
   }
   for (let n = Math.ceil((zero.y - window.h) / stroke); zero.y - n * stroke > RULER; n += 1) {
     const y = crisp(zero.y - n * stroke);
-    paper.moveTo(RULER, y);
-    paper.lineTo(RULER - long(n), y);
+    pen.moveTo(RULER, y);
+    pen.lineTo(RULER - long(n), y);
     if (n % parts !== 0) continue;
-    paper.save();
-    paper.translate(3, y - 3);
-    paper.rotate(-Math.PI / 2);
-    paper.fillText(number(n), 0, 0);
-    paper.restore();
+    pen.save();
+    pen.translate(3, y - 3);
+    pen.rotate(-Math.PI / 2);
+    pen.fillText(number(n), 0, 0);
+    pen.restore();
   }
-  paper.moveTo(0, RULER + 0.5);
-  paper.lineTo(window.w, RULER + 0.5);
-  paper.moveTo(RULER + 0.5, 0);
-  paper.lineTo(RULER + 0.5, window.h);
-  paper.stroke();
-  paper.fillStyle = inks.panel;
-  paper.fillRect(0, 0, RULER, RULER);
-  paper.fillStyle = inks.soft;
-  paper.textAlign = 'center';
-  paper.textBaseline = 'middle';
-  paper.fillText(unit, RULER / 2, RULER / 2 + 1);
+  pen.moveTo(0, RULER + 0.5);
+  pen.lineTo(window.w, RULER + 0.5);
+  pen.moveTo(RULER + 0.5, 0);
+  pen.lineTo(RULER + 0.5, window.h);
+  pen.stroke();
+  pen.fillStyle = inks.panel;
+  pen.fillRect(0, 0, RULER, RULER);
+  pen.fillStyle = inks.soft;
+  pen.textAlign = 'center';
+  pen.textBaseline = 'middle';
+  pen.fillText(unit, RULER / 2, RULER / 2 + 1);
 }

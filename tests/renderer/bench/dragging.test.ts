@@ -121,11 +121,27 @@ describe('choosing', () => {
     bench.expectChosen(3);
   });
 
-  it('by a press on one of several keeps them all, so that they can be dragged', () => {
-    const bench = workAndTurn().choose(1, 3);
-    bench.grab('Supper', 1).drop();
-    bench.expectChosen(1, 3);
+  it('by a click on one of several leaves only that one, while a drag takes them all along', () => {
+    const bench = twoForms(lay(27, 621), lay(405, 621), lay(27, 99));
+    bench.choose(1, 3).grab('Supper').drop();
+    bench.expectChosen(1).expectUndo(undefined);
+    bench.choose(1, 3).grab('Supper').by(8, -16, { free: true }).drop();
+    bench.expectChosen(1, 3).expectAt(1, 35, 605).expectAt(3, 35, 83);
   });
+
+  it.each(['shiftKey', 'ctrlKey', 'metaKey'] as const)(
+    'with %s adds a piece, and takes it away again',
+    (key) => {
+      const bench = twoForms(lay(27, 621), lay(405, 621));
+      const click = (x: number, y: number, keys: object) => bench.click(x, y, keys);
+      click(200, 800, {});
+      bench.expectChosen(1);
+      click(600, 800, { [key]: true });
+      bench.expectChosen(1, 2);
+      click(200, 800, { [key]: true });
+      bench.expectChosen(2);
+    },
+  );
 
   it('by a frame takes all that it touches', () => {
     const bench = workAndTurn();

@@ -1,11 +1,13 @@
-// Keeps the view of the bench in step with the room the window gives it, and with the size of the sheet.
+// Keeps the view of a sheet in step with the room the window gives it, and with the size of the sheet.
 import { type RefObject, useLayoutEffect } from 'react';
-import { sheetOf } from '../../shared/job/job.ts';
-import type { BenchViewing } from './benchView.ts';
-import { useSettledJob } from './useSettledJob.ts';
+import type { Size } from '../../shared/geometry/space.ts';
+import type { SheetViewing } from './sheetView.ts';
 
-export function useSheetInRoom(room: RefObject<HTMLElement | null>, viewing: BenchViewing): void {
-  const { w, h } = sheetOf(useSettledJob().brief).size;
+export function useSheetInRoom(
+  room: RefObject<HTMLElement | null>,
+  viewing: SheetViewing,
+  { w, h }: Size,
+): void {
   useLayoutEffect(() => {
     const element = room.current;
     if (element === null) return;

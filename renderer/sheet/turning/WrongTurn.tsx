@@ -1,9 +1,9 @@
 // What a sheet would be that was turned the wrong way, in words, with the way back.
-import { type Backed, countFaults } from '../../shared/bench/backUp.ts';
-import { registerEdges } from '../../shared/geometry/register.ts';
-import type { Turn } from '../../shared/geometry/turn.ts';
-import { Button } from '../controls/Button.tsx';
-import { Sign } from '../controls/Note.tsx';
+import { type Backed, countFaults } from '../../../shared/bench/backUp.ts';
+import { registerEdges } from '../../../shared/geometry/register.ts';
+import type { Turn } from '../../../shared/geometry/turn.ts';
+import { Button } from '../../controls/Button.tsx';
+import { Sign } from '../../controls/Note.tsx';
 
 const IN_WORDS: Readonly<Record<Turn, string>> = {
   'side-to-side': 'side to side',

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { benchInWords, gestureInWords } from '../../../renderer/bench/inWords.ts';
-import { edgeAt, pieceAt, piecesIn } from '../../../renderer/bench/model/picking.ts';
-import { seenFaces } from '../../../renderer/bench/model/seenFaces.ts';
-import { movePieces, ontoArrangement, shownPieces } from '../../../renderer/bench/model/shownPieces.ts';
 import { headInWords, nameInWords, placeInWords } from '../../../renderer/bench/panel/placeInWords.ts';
+import { edgeAt, pieceAt, piecesIn } from '../../../renderer/sheet/pieces/picking.ts';
+import { seenFaces } from '../../../renderer/sheet/pieces/seenFaces.ts';
+import { movePieces, ontoArrangement, shownPieces } from '../../../renderer/sheet/pieces/shownPieces.ts';
 import { apply } from '../../../shared/geometry/transform.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { supperJob } from '../kit/supperJob.ts';

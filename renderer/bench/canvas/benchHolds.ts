@@ -1,42 +1,32 @@
-// What a pressed button does until it is let go: it pans the bench, draws a frame around pieces, or drags them.
+// What a hand does on the bench: it draws a frame around pieces, or drags them.
+
+import type { StoreApi } from 'zustand/vanilla';
 import { between, toScreen } from '../../../shared/bench/view.ts';
 import type { Point, Rect, Side } from '../../../shared/geometry/space.ts';
 import { applyToRect, inverse } from '../../../shared/geometry/transform.ts';
+import type { Hold } from '../../sheet/hand/followHand.ts';
+import { CLICK_SLOP_PX } from '../../sheet/hand/holdToPan.ts';
+import { piecesIn } from '../../sheet/pieces/picking.ts';
+import { ontoArrangement } from '../../sheet/pieces/shownPieces.ts';
+import type { AppState } from '../../state/store.ts';
 import { beginDrag, type Drag, type Dragged, dragBy } from '../gesture/drag.ts';
-import { piecesIn } from '../model/picking.ts';
-import { ontoArrangement } from '../model/shownPieces.ts';
 import { placeInWords } from '../panel/placeInWords.ts';
-import type { BenchParts } from './runBench.ts';
+import type { GestureStore } from './gestureState.ts';
 import type { Scene } from './scene.ts';
 
-export interface Hold {
-  readonly move: (at: Point<'screen'>, keys: { readonly altKey: boolean }) => void;
-  readonly end: () => void;
-  readonly cancel: () => void;
-}
-
 /** How near in px a piece comes to a target before it is drawn to it. */
-const SNAP_REACH = 8;
-/** A hand that moves less than this, in px, has only pressed. */
-const STILL = 3;
-
-export function holdToPan(from: Point<'screen'>, panBy: (dx: number, dy: number) => void): Hold {
-  let last = from;
-  return {
-    move: (at) => {
-      panBy(at.x - last.x, at.y - last.y);
-      last = at;
-    },
-    end: () => undefined,
-    cancel: () => undefined,
-  };
+const SNAP_REACH_PX = 8;
+/** The stores that a hand on the bench works on. */
+export interface BenchStores {
+  readonly app: StoreApi<AppState>;
+  readonly gesture: GestureStore;
 }
 
 export function holdToFrame(
   from: Point<'screen'>,
   adds: boolean,
   scene: Scene,
-  { app, gesture }: BenchParts,
+  { app, gesture }: BenchStores,
 ): Hold {
   const before = app.getState().selection;
   const choose = (positions: readonly number[]) =>
@@ -48,8 +38,11 @@ export function holdToFrame(
       gesture.setState({ gesture: { does: 'frame', frame } });
       choose(piecesIn(scene.pieces, applyToRect(inverse(toScreen<Side>(scene.view)), frame)));
     },
-    end: () => undefined,
-    cancel: () => app.getState().select(before),
+    end: () => gesture.setState({ gesture: undefined }),
+    cancel: () => {
+      app.getState().select(before);
+      gesture.setState({ gesture: undefined });
+    },
   };
 }
 
@@ -58,7 +51,7 @@ export function holdToDrag(
   position: number,
   adds: boolean,
   scene: Scene,
-  { app, gesture }: BenchParts,
+  { app, gesture }: BenchStores,
 ): Hold {
   const { selection, select } = app.getState();
   if (adds) {
@@ -66,6 +59,8 @@ export function holdToDrag(
   } else if (!selection.includes(position)) {
     select([position]);
   }
+  /** A click on one of several leaves only that one selected; a drag takes them all along. */
+  const only = !adds && selection.length > 1 && selection.includes(position) ? [position] : undefined;
   const chosen = app.getState().selection;
   const { units } = scene.job.brief;
   const onto = ontoArrangement(scene.job, app.getState().side);
@@ -76,12 +71,12 @@ export function holdToDrag(
   const moveTo = (at: Point<'screen'>, free: boolean) => {
     const [dx, dy] = [(at.x - from.x) / scene.view.zoom, -(at.y - from.y) / scene.view.zoom];
     if (drag === undefined) {
-      if (Math.hypot(at.x - from.x, at.y - from.y) < STILL || !chosen.includes(position)) return;
+      if (Math.hypot(at.x - from.x, at.y - from.y) < CLICK_SLOP_PX || !chosen.includes(position)) return;
       drag = beginDrag(scene.job, chosen, position);
       moving = new Set(drag?.moving);
     }
     if (drag === undefined) return;
-    dragged = dragBy(drag, onto.a * dx, onto.d * dy, free ? 0 : SNAP_REACH / scene.view.zoom);
+    dragged = dragBy(drag, onto.a * dx, onto.d * dy, free ? 0 : SNAP_REACH_PX / scene.view.zoom);
     app.getState().preview(dragged.job);
     const guides = dragged.guides.map((g) => ({
       name: g.name,
@@ -104,8 +99,13 @@ export function holdToDrag(
     end: () => {
       if (dragged?.command !== undefined) app.getState().commit(dragged.command);
       else if (drag !== undefined) app.getState().cancel();
+      else if (only !== undefined) select(only);
+      gesture.setState({ gesture: undefined });
     },
-    cancel: () => app.getState().cancel(),
+    cancel: () => {
+      app.getState().cancel();
+      gesture.setState({ gesture: undefined });
+    },
   };
 }
 

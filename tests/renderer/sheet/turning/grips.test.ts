@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { gripAt, gripFor, handFrom } from '../../../renderer/turning/grips.ts';
+import { gripAt, gripFor, handFrom } from '../../../../renderer/sheet/turning/grips.ts';
 
 // Paper of 200 x 300 px that lies with its upper left at (100, 50): its middle is at (200, 200).
 const lying = { x: 100, y: 50, w: 200, h: 300 };

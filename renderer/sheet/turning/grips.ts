@@ -1,9 +1,9 @@
 // Taking paper by an edge: which turn it makes, and how far the hand is from the axis. Lengths in px of the window.
-import { lengthAlong, mirroredAxis } from '../../shared/bench/axis.ts';
-import { type Grip, turnByEdge } from '../../shared/bench/turning.ts';
-import type { SheetEdge } from '../../shared/geometry/sheet.ts';
-import type { Point, Rect, Size } from '../../shared/geometry/space.ts';
-import type { Turn } from '../../shared/geometry/turn.ts';
+import { lengthAlong, mirroredAxis } from '../../../shared/bench/axis.ts';
+import { type Grip, turnByEdge } from '../../../shared/bench/turning.ts';
+import type { SheetEdge } from '../../../shared/geometry/sheet.ts';
+import type { Point, Rect, Size } from '../../../shared/geometry/space.ts';
+import type { Turn } from '../../../shared/geometry/turn.ts';
 
 /** On the screen, where y runs down, these edges are at the high end of their axis. */
 const HIGH_ENDS: readonly SheetEdge[] = ['right', 'tail'];
