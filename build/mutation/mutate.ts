@@ -21,7 +21,7 @@ function optionsFor(area: Area, workers: number): ConstructorParameters<typeof S
   const isFolder = statSync(join(HOUSE, area.source)).isDirectory();
   return {
     testRunner: 'vitest',
-    vitest: { configFile: 'build/mutation/vitest.config.ts', related: true },
+    vitest: { configFile: 'vitest.mutate.config.ts', related: true },
     mutate: [isFolder ? `${area.source}/**/*.ts` : area.source],
     testFiles: [...area.tests],
     ignorePatterns: ['dist', 'reports', 'coverage'],
