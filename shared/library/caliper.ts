@@ -19,12 +19,20 @@ const MICROMETRES_PER: Readonly<Record<string, number>> = {
   μm: 1,
   micron: 1,
   microns: 1,
+  micrometre: 1,
+  micrometres: 1,
+  micrometer: 1,
+  micrometers: 1,
   mm: 1000,
   in: 25_400,
+  inch: 25_400,
+  inches: 25_400,
   '"': 25_400,
   mil: 25.4,
   mils: 25.4,
+  thou: 25.4,
   pt: 25.4,
+  pts: 25.4,
   point: 25.4,
   points: 25.4,
 };
@@ -38,7 +46,7 @@ const THICKEST = 10_000;
 export function readCaliper(text: string): Result<Caliper> {
   const typed = text.trim();
   const parts = CALIPER.exec(typed.replace(/^(\d+),(\d+)/, '$1.$2'))?.groups;
-  const unit = parts?.unit?.toLowerCase() ?? '';
+  const unit = parts?.unit?.toLowerCase().replace(/(?<=\p{L})\.$/u, '') ?? '';
   const per = Object.hasOwn(MICROMETRES_PER, unit) ? MICROMETRES_PER[unit] : undefined;
   if (parts === undefined || per === undefined) return refuse(unreadable(text));
   const micrometres = Number(parts.amount) * per;

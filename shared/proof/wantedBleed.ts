@@ -1,6 +1,7 @@
 // How far the bleed of each position has to reach: its own length, but no farther than the middle of a gutter.
 import { grow, overlap } from '../geometry/rect.ts';
 import type { Edges, Rect, Size } from '../geometry/space.ts';
+import { within } from '../geometry/tolerance.ts';
 
 /** A trim on side 1 and the bleed of its piece, in pt. */
 export interface TrimAndBleed {
@@ -35,7 +36,7 @@ export function wantedBleed(one: TrimAndBleed, others: readonly TrimAndBleed[], 
   };
 }
 
-/** Half of a gap (pt) that is there at all limits the bleed; a negative one lies on another edge. */
+/** Half of a gap (pt) that is there at all limits the bleed; a negative one, beyond rounding, lies on another edge. */
 function limited(bleed: number, gap: number): number {
-  return gap < 0 ? bleed : Math.min(bleed, gap / 2);
+  return within(0, gap) ? Math.min(bleed, gap / 2) : bleed;
 }

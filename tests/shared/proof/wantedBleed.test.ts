@@ -1,6 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type ArrangeInput, arrange } from '../../../shared/layout/arrange.ts';
 import { wantedBleed } from '../../../shared/proof/wantedBleed.ts';
+import { arrangeInputs } from '../../kit/arrangeInputs.ts';
 
+const MM = 72 / 25.4;
 const SHEET = { w: 500, h: 700 };
 const at = (x: number, y: number, w = 100, h = 60, bleed = 9) => ({ trim: { x, y, w, h }, bleed });
 
@@ -47,4 +51,68 @@ describe('The bleed that must be seen', () => {
   it('is limited on both edges towards a neighbour across the corner', () => {
     expect(wantedBleed(one, [at(310, 372)], SHEET)).toEqual({ ...all, right: 5, top: 6 });
   });
+
+  it('is none at a shared cut that rounding has made a hair less than one', () => {
+    expect(wantedBleed(one, [at(300 - 1e-9, 300)], SHEET)).toEqual({ ...all, right: 0 });
+    expect(wantedBleed(one, [at(200, 240 + 1e-9)], SHEET).bottom).toBeCloseTo(0, 6);
+  });
+
+  it('is none at any cut that two pieces of a laid out sheet share', () => {
+    const card: ArrangeInput = {
+      sheet: { w: 320 * MM, h: 450 * MM },
+      unprintable: { lead: 5 * MM, tail: 5 * MM, left: 5 * MM, right: 5 * MM },
+      work: { style: 'work-and-turn' },
+      gutter: 0,
+      centring: { across: 'centre', along: 'centre' },
+      unit: 'mm',
+      designs: [
+        {
+          name: 'Card',
+          trim: { w: 85 * MM, h: 55 * MM },
+          bleed: 3 * MM,
+          lies: 'either',
+          quantity: 100,
+          turned: 'head-to-head',
+          hasBack: true,
+        },
+      ],
+    };
+    expect(sharedCuts(card)).toBeGreaterThan(20);
+    const anyInput = arrangeInputs({
+      sheetFrom: 9,
+      mostDesigns: 2,
+      centring: fc.constant({ across: 'centre', along: 'centre' }),
+    });
+    fc.assert(fc.property(anyInput, (input) => void sharedCuts({ ...input, gutter: 0 })));
+  });
 });
+
+/** Finds edges whose middle touches another trim, and expects no bleed to be wanted there. */
+function sharedCuts(input: ArrangeInput): number {
+  const laid = arrange(input);
+  if (!laid.ok) return 0;
+  const placed = laid.value.positions.map(({ piece, trim }) => ({
+    trim,
+    bleed: input.designs.find(({ name }) => name === piece)!.bleed,
+  }));
+  let cuts = 0;
+  for (const one of placed) {
+    const { x, y, w, h } = one.trim;
+    const others = placed.filter((other) => other !== one);
+    const wanted = wantedBleed(one, others, input.sheet);
+    const outside = {
+      left: { x: x - 0.05, y: y + h / 2 },
+      right: { x: x + w + 0.05, y: y + h / 2 },
+      bottom: { x: x + w / 2, y: y - 0.05 },
+      top: { x: x + w / 2, y: y + h + 0.05 },
+    };
+    for (const edge of ['left', 'right', 'bottom', 'top'] as const) {
+      const p = outside[edge];
+      if (!others.some(({ trim: t }) => p.x > t.x && p.x < t.x + t.w && p.y > t.y && p.y < t.y + t.h))
+        continue;
+      cuts += 1;
+      expect(wanted[edge]).toBeLessThan(0.02);
+    }
+  }
+  return cuts;
+}
