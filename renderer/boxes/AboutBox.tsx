@@ -1,7 +1,7 @@
 // What the program is.
 import { Answers, Box } from '../controls/Box.tsx';
 import { Button } from '../controls/Button.tsx';
-import { Mark } from '../frame/Mark.tsx';
+import { Mark } from '../controls/Mark.tsx';
 import { useApp } from '../state/store.ts';
 
 export function AboutBox({ onClose }: { readonly onClose: () => void }) {

@@ -6,16 +6,16 @@ import { SideBySide } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { FaultNote } from '../controls/Note.tsx';
 import { addArt } from '../desk/addArt.ts';
+import { leaveBrief } from '../desk/startBrief.ts';
+import type { Draft } from '../draft/briefDraft.ts';
 import type { Drafting } from '../state/draftState.ts';
 import { app, useApp } from '../state/store.ts';
-import type { Draft } from './draft.ts';
 import { layBrief } from './layDraft.ts';
 import { Pieces } from './Pieces.tsx';
 import type { PartProps } from './partProps.ts';
 import { Questions } from './Questions.tsx';
 import { readDraft } from './readDraft.ts';
 import { SheetFields } from './SheetFields.tsx';
-import { leaveBrief } from './startBrief.ts';
 import { WorkFields } from './WorkFields.tsx';
 import './brief.css';
 

@@ -2,7 +2,7 @@
 import type { Art } from '../../shared/contract/art.ts';
 import { HEADS, type Head } from '../../shared/geometry/head.ts';
 import { OneOf, type Option } from '../controls/Choice.tsx';
-import type { DraftFace } from './draft.ts';
+import type { DraftFace } from '../draft/briefDraft.ts';
 
 interface FaceFieldsProps {
   readonly label: string;

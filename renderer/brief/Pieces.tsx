@@ -4,7 +4,7 @@ import { Button } from '../controls/Button.tsx';
 import { OneOf } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { Note } from '../controls/Note.tsx';
-import { type DraftPiece, USUAL } from './draft.ts';
+import { type DraftPiece, USUAL } from '../draft/briefDraft.ts';
 import { FaceFields } from './FaceFields.tsx';
 import type { PartProps } from './partProps.ts';
 import type { Wrongs } from './readDraft.ts';

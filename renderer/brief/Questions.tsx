@@ -1,9 +1,9 @@
 // What the art leaves open, asked in words with the likeliest answer chosen.
 import { SideBySide } from '../controls/Choice.tsx';
 import { Note } from '../controls/Note.tsx';
+import { propose, questionsOf } from '../desk/propose.ts';
 import type { Drafting } from '../state/draftState.ts';
 import { app } from '../state/store.ts';
-import { propose, questionsOf } from './propose.ts';
 
 export function Questions({ drafting }: { readonly drafting: Drafting }) {
   const questions = questionsOf(drafting);

@@ -3,8 +3,8 @@
 import { Field } from '../controls/Field.tsx';
 import { HoldFields } from '../controls/HoldFields.tsx';
 import { Tick } from '../controls/Tick.tsx';
+import { SHEET_EDGES } from '../draft/sheetEdges.ts';
 import type { PartProps } from './partProps.ts';
-import { SHEET_EDGES } from './sheetEdges.ts';
 
 export function SheetFields({ draft, change, wrongs }: PartProps) {
   const { unprintable, hold } = draft;

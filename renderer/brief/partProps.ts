@@ -1,5 +1,5 @@
 // What each part of the form of a brief is given.
-import type { Draft } from './draft.ts';
+import type { Draft } from '../draft/briefDraft.ts';
 import type { Wrongs } from './readDraft.ts';
 
 export interface PartProps {

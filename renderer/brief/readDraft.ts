@@ -2,7 +2,7 @@
 import type { Result } from '../../shared/fault/result.ts';
 import type { Brief } from '../../shared/job/brief.ts';
 import { readBriefFields } from '../../shared/job/readBrief.ts';
-import { type Draft, writtenOf } from './draft.ts';
+import { type Draft, writtenOf } from '../draft/briefDraft.ts';
 
 /** What is wrong in each field, by the field's name in a written brief. */
 export type Wrongs = Readonly<Record<string, string>>;

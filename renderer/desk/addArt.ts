@@ -2,11 +2,11 @@
 import type { Art } from '../../shared/contract/art.ts';
 import type { FileEntry } from '../../shared/contract/handles.ts';
 import type { DroppedFile } from '../../shared/contract/host.ts';
-import { startBriefFromArt } from '../brief/startBrief.ts';
 import { host } from '../hostClient/host.ts';
 import { app } from '../state/store.ts';
 import { chooseFiles } from './choose.ts';
 import { openJob } from './opening.ts';
+import { startBriefFromArt } from './startBrief.ts';
 
 /** Asks for PDFs and begins with them. */
 export async function addArt(): Promise<void> {

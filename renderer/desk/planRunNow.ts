@@ -2,12 +2,12 @@
 import type { Job } from '../../shared/job/job.ts';
 import { costCandidates } from '../../shared/plan/costCandidates.ts';
 import { coverageFrom } from '../../shared/plan/coverageOfFaces.ts';
+import { isTaken } from '../../shared/plan/isTaken.ts';
 import { layOutCandidates } from '../../shared/plan/layOutCandidates.ts';
 import { planRun, type RunPlan } from '../../shared/run/plan.ts';
 import { plannedRun } from '../../shared/run/planned.ts';
-import { isTaken } from '../plan/candidates/isTaken.ts';
-import { measureCoverage } from '../plan/useCoverage.ts';
 import { app } from '../state/store.ts';
+import { measureCoverage } from './coverage.ts';
 
 /** Works the plan out from the library as it is now and the ink of the art, which takes a moment. */
 export async function planRunNow(job: Job): Promise<RunPlan> {

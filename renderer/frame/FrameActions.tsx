@@ -1,6 +1,5 @@
 // The actions that the frame itself offers, whatever stage is shown.
 import { useActions } from '../actions/useActions.ts';
-import { startChangedBrief, startNewBrief } from '../brief/startBrief.ts';
 import { addArt } from '../desk/addArt.ts';
 import { checkArt } from '../desk/artCheck.ts';
 import { openLibrary } from '../desk/library.ts';
@@ -8,6 +7,7 @@ import { closeJob, openBrief, openJob, revertJob } from '../desk/opening.ts';
 import { saveJob, saveJobAs } from '../desk/saving.ts';
 import { cancelSending, proveJob } from '../desk/sendings.ts';
 import { changeSettings, chooseRipFolder } from '../desk/settings.ts';
+import { startChangedBrief, startNewBrief } from '../desk/startBrief.ts';
 import { isUnsaved } from '../state/deskState.ts';
 import { redoName, undoName } from '../state/history.ts';
 import { app, useApp } from '../state/store.ts';

@@ -1,5 +1,5 @@
 // What is shown when the window cannot reach the program that it belongs to.
-import { Mark } from './Mark.tsx';
+import { Mark } from '../controls/Mark.tsx';
 import './frame.css';
 
 export function HostMissing({ says }: { readonly says: string }) {

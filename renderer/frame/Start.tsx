@@ -1,9 +1,9 @@
 // The start: drop art, begin or open a job, or go on with one of the last.
 import { Button as AriaButton } from 'react-aria-components';
-import { startNewBrief } from '../brief/startBrief.ts';
 import { Button } from '../controls/Button.tsx';
 import { addArt } from '../desk/addArt.ts';
 import { openBrief, openJob } from '../desk/opening.ts';
+import { startNewBrief } from '../desk/startBrief.ts';
 import { whenInWords } from '../desk/whenInWords.ts';
 import { host } from '../hostClient/host.ts';
 import { app, useApp } from '../state/store.ts';

@@ -1,7 +1,7 @@
 // The pieces in words, each to be taken in hand.
 import { Button } from 'react-aria-components';
-import { nameInWords } from '../bench/panel/placeInWords.ts';
 import { Sign } from '../controls/Note.tsx';
+import { nameInWords } from '../sheet/pieces/placeInWords.ts';
 import { app, useApp, useJob } from '../state/store.ts';
 import type { LightFault } from './lightFaults.ts';
 

@@ -1,19 +1,8 @@
-// How much of each face its inks cover: asked of the host, which measures the art; until it has, a guess stands in.
+// The ink of the open job's art as it is known now: measured anew whenever the art is another.
 import { useEffect, useState } from 'react';
-import { inkCoverage } from '../../shared/ink/coverage.ts';
 import type { Job } from '../../shared/job/job.ts';
-import type { CoverageOfFaces } from '../../shared/plan/coverageOfFaces.ts';
-import { host } from '../hostClient/host.ts';
+import { type KnownCoverage, MEASURING, measureCoverage } from '../desk/coverage.ts';
 import { useJob } from '../state/store.ts';
-
-export interface KnownCoverage {
-  readonly faces: CoverageOfFaces;
-  /** How it is known, in words. */
-  readonly said: string;
-}
-
-const GUESS = 'Until it is known, each face is taken to be covered once.';
-const MEASURING: KnownCoverage = { faces: [], said: `The ink of the art is being measured. ${GUESS}` };
 
 export function useCoverage(): KnownCoverage {
   const job = useJob();
@@ -31,21 +20,6 @@ export function useCoverage(): KnownCoverage {
     };
   }, [art]);
   return known;
-}
-
-/** How much of each face its inks cover, as the host measures it, and how that is known. */
-export async function measureCoverage(job: Job): Promise<KnownCoverage> {
-  const measured = await host.ink.coverage({ job });
-  if (!measured.ok) {
-    return { faces: [], said: `${measured.fault.message} ${measured.fault.remedy} ${GUESS}` };
-  }
-  const faces = measured.value.map(({ piece, face, coverage }) => ({
-    piece,
-    face,
-    total: inkCoverage(coverage),
-  }));
-  const said = faces.map(({ piece, face, total }) => `${piece}, ${face} ${Math.round(total * 100)} %`);
-  return { faces, said: `Ink measured from the art, all inks together: ${said.join('; ')}.` };
 }
 
 /** What the ink depends on: which art each face is printed from, and how much of it is placed. */

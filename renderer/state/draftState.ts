@@ -2,7 +2,7 @@
 import type { StateCreator } from 'zustand';
 import type { Art } from '../../shared/contract/art.ts';
 import type { Answers } from '../../shared/intake/proposePieces.ts';
-import type { Draft } from '../brief/draft.ts';
+import type { Draft } from '../draft/briefDraft.ts';
 
 export interface Drafting {
   /** Whether it changes the brief of the job that is open; else it begins a new one. */

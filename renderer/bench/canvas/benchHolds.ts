@@ -7,10 +7,10 @@ import { applyToRect, inverse } from '../../../shared/geometry/transform.ts';
 import type { Hold } from '../../sheet/hand/followHand.ts';
 import { CLICK_SLOP_PX } from '../../sheet/hand/holdToPan.ts';
 import { piecesIn } from '../../sheet/pieces/picking.ts';
+import { placeInWords } from '../../sheet/pieces/placeInWords.ts';
 import { ontoArrangement } from '../../sheet/pieces/shownPieces.ts';
 import type { AppState } from '../../state/store.ts';
 import { beginDrag, type Drag, type Dragged, dragBy } from '../gesture/drag.ts';
-import { placeInWords } from '../panel/placeInWords.ts';
 import type { GestureStore } from './gestureState.ts';
 import type { Scene } from './scene.ts';
 

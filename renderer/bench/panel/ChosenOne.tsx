@@ -7,9 +7,9 @@ import { readLength } from '../../../shared/units/read.ts';
 import { showLength, showSize } from '../../../shared/units/show.ts';
 import { OneOf, SideBySide } from '../../controls/Choice.tsx';
 import { TakenField } from '../../controls/Field.tsx';
+import { headInWords, nameInWords } from '../../sheet/pieces/placeInWords.ts';
 import { app } from '../../state/store.ts';
 import { useSettledJob } from '../useSettledJob.ts';
-import { headInWords, nameInWords } from './placeInWords.ts';
 
 export function ChosenOne({ index, position }: { readonly index: number; readonly position: Position }) {
   const { units } = useSettledJob().brief;

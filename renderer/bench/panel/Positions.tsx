@@ -5,10 +5,10 @@ import type { LayoutFinding } from '../../../shared/layout/check.ts';
 import type { Position } from '../../../shared/layout/position.ts';
 import type { Unit } from '../../../shared/units/length.ts';
 import { Sign, type Tone } from '../../controls/Note.tsx';
+import { headInWords, nameInWords, placeInWords } from '../../sheet/pieces/placeInWords.ts';
 import { app, useApp } from '../../state/store.ts';
 import { useFindings } from '../findings.ts';
 import { spoils } from '../paint/paintMarks.ts';
-import { headInWords, nameInWords, placeInWords } from './placeInWords.ts';
 
 const ROW = 52;
 

@@ -1,7 +1,7 @@
 // A library as a draft, so that it can be changed field by field.
 import { type RuleOfThumb, USUAL_INK } from '../../../shared/ink/inkModel.ts';
 import type { Feed, Library, Paper, PaperForm, Printer } from '../../../shared/library/library.ts';
-import { sizeTyped } from '../../brief/draft.ts';
+import { sizeTyped } from '../../draft/briefDraft.ts';
 import type { DraftFeed, DraftForm, DraftInk, DraftPaper, DraftPrinter, LibraryDraft } from './draft.ts';
 import { inHundred } from './hundredth.ts';
 

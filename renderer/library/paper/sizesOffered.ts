@@ -1,7 +1,7 @@
 // The sizes that sheets are sold in, those of the person's own unit first.
 import { SHEET_SIZES } from '../../../shared/library/sheetSizes.ts';
 import type { Unit } from '../../../shared/units/length.ts';
-import { sizeTyped } from '../../brief/draft.ts';
+import { sizeTyped } from '../../draft/briefDraft.ts';
 
 /** A size that is offered: as it would be typed, and as it is called. */
 interface SizeOffered {

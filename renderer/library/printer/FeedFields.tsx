@@ -1,9 +1,9 @@
 // A tray, a slot or a guide of a printer: the sheets it takes, how it holds them, and what hands do at it.
 
-import { SHEET_EDGES } from '../../brief/sheetEdges.ts';
 import { Button } from '../../controls/Button.tsx';
 import { HoldFields } from '../../controls/HoldFields.tsx';
 import { Tick } from '../../controls/Tick.tsx';
+import { SHEET_EDGES } from '../../draft/sheetEdges.ts';
 import type { DraftFeed } from '../draft/draft.ts';
 import { EntryField } from '../EntryField.tsx';
 import type { EntryProps } from '../entryProps.ts';

@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'react';
 import type { Library } from '../../../shared/library/library.ts';
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
+import { isTaken } from '../../../shared/plan/isTaken.ts';
 import { RANKINGS, type Ranking, rank } from '../../../shared/plan/rank.ts';
 import { takenPlanOf } from '../../../shared/plan/takeCandidate.ts';
 import { Button } from '../../controls/Button.tsx';
@@ -11,7 +12,6 @@ import { GangPanel } from '../gang/GangPanel.tsx';
 import { CandidateTable } from './CandidateTable.tsx';
 import { ChosenCandidate } from './ChosenCandidate.tsx';
 import { CostHatches, CostLegend } from './CostBar.tsx';
-import { isTaken } from './isTaken.ts';
 import './candidates.css';
 
 const RANKING_NAMES: Readonly<Record<Ranking, string>> = {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { benchInWords, gestureInWords } from '../../../renderer/bench/inWords.ts';
-import { headInWords, nameInWords, placeInWords } from '../../../renderer/bench/panel/placeInWords.ts';
 import { edgeAt, pieceAt, piecesIn } from '../../../renderer/sheet/pieces/picking.ts';
+import { headInWords, nameInWords, placeInWords } from '../../../renderer/sheet/pieces/placeInWords.ts';
 import { seenFaces } from '../../../renderer/sheet/pieces/seenFaces.ts';
 import { movePieces, ontoArrangement, shownPieces } from '../../../renderer/sheet/pieces/shownPieces.ts';
 import { apply } from '../../../shared/geometry/transform.ts';

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { draftOf, emptyDraft, sizeTyped, writtenOf } from '../../../renderer/brief/draft.ts';
 import { readDraft } from '../../../renderer/brief/readDraft.ts';
+import { draftOf, emptyDraft, sizeTyped, writtenOf } from '../../../renderer/draft/briefDraft.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import { lengthOf } from '../../../shared/units/length.ts';
 import { supperJob } from '../kit/supperJob.ts';

@@ -2,12 +2,12 @@
 import type { Art } from '../../shared/contract/art.ts';
 import { artOf } from '../../shared/contract/handles.ts';
 import { facesOf, type Job } from '../../shared/job/job.ts';
-import { mayPutAway } from '../desk/saving.ts';
+import { draftOf, emptyDraft } from '../draft/briefDraft.ts';
 import { host } from '../hostClient/host.ts';
 import type { Drafting } from '../state/draftState.ts';
 import { app } from '../state/store.ts';
-import { draftOf, emptyDraft } from './draft.ts';
 import { propose } from './propose.ts';
+import { mayPutAway } from './saving.ts';
 
 /** Begins an empty brief, once the job that is open may be put away. */
 export async function startNewBrief(): Promise<void> {

@@ -1,11 +1,11 @@
 // Whether the job is printed by a candidate already.
 
-import { same } from '../../../shared/geometry/tolerance.ts';
-import type { Brief } from '../../../shared/job/brief.ts';
-import { sameWork } from '../../../shared/job/compareWorks.ts';
-import { sheetOf } from '../../../shared/job/job.ts';
-import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
-import { cutFromInWords } from '../../../shared/plan/takeCandidate.ts';
+import { same } from '../geometry/tolerance.ts';
+import type { Brief } from '../job/brief.ts';
+import { sameWork } from '../job/compareWorks.ts';
+import { sheetOf } from '../job/job.ts';
+import type { PlanCandidate } from './candidate.ts';
+import { cutFromInWords } from './takeCandidate.ts';
 
 export function isTaken(candidate: PlanCandidate, brief: Brief): boolean {
   const { plan } = brief;

@@ -1,8 +1,8 @@
 // What is proposed from art, put into the draft: pieces are written anew with each answer, what was typed of them stays.
 import type { ArtHandle } from '../../shared/contract/handles.ts';
 import { type ProposedPiece, proposePieces, type Question } from '../../shared/intake/proposePieces.ts';
+import { type Draft, type DraftFace, type DraftPiece, sizeTyped, USUAL } from '../draft/briefDraft.ts';
 import type { Drafting } from '../state/draftState.ts';
-import { type Draft, type DraftFace, type DraftPiece, sizeTyped, USUAL } from './draft.ts';
 
 /** What the art that pieces are proposed from leaves open. */
 export function questionsOf({ proposedFrom, draft, answers }: Drafting): readonly Question[] {
