@@ -1,4 +1,4 @@
-// Builds the app into dist/app, for packing.
+// Builds the app into dist/app.
 import { join } from 'node:path';
 import { buildApp } from './builtApp.ts';
 

@@ -20,6 +20,9 @@ const MODULES = {
 /** Where the main program looks for what lies beside it: outside the archive when packed, for threads start there. */
 const BUNDLE_URL = String.raw`const bundleUrl = require('node:url').pathToFileURL(__filename.replace(/app\.asar(?=[\\/])/, 'app.asar.unpacked')).href;`;
 
+/** Libraries that are read as modules may ask for these, which only scripts have. */
+const SCRIPT_NAMES = { __dirname: 'import.meta.dirname', __filename: 'import.meta.filename' };
+
 /** Node as it is in Electron, and at least the one that the browser's program needs. */
 const COMMON = {
   bundle: true,
@@ -61,6 +64,7 @@ export async function buildHost(folder: string): Promise<void> {
     outExtension: { '.js': '.mjs' },
     format: 'esm',
     plugins,
+    define: SCRIPT_NAMES,
     banner: {
       js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);",
     },

@@ -15,7 +15,8 @@ app.setPath('userData', join(home, 'desktop'));
 app.enableSandbox();
 registerScheme();
 refuseNavigation(app);
-app.setAsDefaultProtocolClient(LINK_SCHEME);
+// Only the packed app: started from its sources, the system would note a bare Electron for these links.
+if (app.isPackaged) app.setAsDefaultProtocolClient(LINK_SCHEME);
 
 if (app.requestSingleInstanceLock()) {
   let desktop: Desktop | undefined;

@@ -2,6 +2,7 @@
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { JobFiles } from '../../../electron/host/jobFiles.ts';
 import { fingerprintOf } from '../../../electron/job/fingerprint.ts';
@@ -275,7 +276,9 @@ describe('jobs that the system hands over', () => {
   });
 
   it('are opened by the code of their run sheet; a code of a job that is not known is told', async () => {
-    await start();
+    await start((electron) => {
+      electron.packed = true;
+    });
     expect(rig.electron.protocolClient).toEqual(['turnlay']);
     const told: FileEntry[] = [];
     rig.host.on('open-job', ({ file }: Events['open-job']) => told.push(file));
@@ -304,6 +307,14 @@ describe('jobs that the system hands over', () => {
     rig.electron.app.emit('second-instance', {}, ['electron', stranger], folder);
     await until(() => rig.electron.errors.length === 1);
     expect(rig.electron.errors).toEqual(['Open it from where it is saved.']);
+  });
+
+  it('may come as addresses of files, as desktops of Linux hand them over', async () => {
+    const job = join(folder, 'Über 100 % job.turnlay');
+    await start(undefined, [pathToFileURL(job).href, 'file://elsewhere/share/far.turnlay']);
+    expect(rig.electron.protocolClient).toEqual([]);
+    const begun = await rig.host.app.begin();
+    expect(begun.asked.map(({ name, place }) => [name, place])).toEqual([['Über 100 % job.turnlay', folder]]);
   });
 
   it('go to the instance that is there already: a second one ends at once', async () => {

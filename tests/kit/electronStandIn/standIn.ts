@@ -51,6 +51,8 @@ export class StandIn {
   /** Whether another instance has the lock already. */
   locked = false;
   sandboxed = false;
+  /** Whether the program runs as a packed app, not from its sources. */
+  packed = false;
   readonly setPaths = new Map<string, string>();
   readonly schemes: { readonly scheme: string; readonly privileges: Readonly<Record<string, boolean>> }[] =
     [];
@@ -135,6 +137,7 @@ export class StandIn {
       if (!self.ready) throw new Error(`${what} cannot be used before the app is ready`);
     };
     const app = Object.assign(this.app, {
+      isPackaged: self.packed,
       setName: () => undefined,
       setPath: (name: string, path: string) => self.setPaths.set(name, path),
       enableSandbox: () => {
