@@ -3,12 +3,13 @@ import { copyFile, mkdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';
 import type { Plugin } from 'esbuild';
+import type { ShippedFiles } from './licences/shippedFiles.ts';
 
 /** How our own code asks for a file of a library, as an address or as a path. */
 const ASKED = /(import\.meta|require)\.resolve\(\s*'([^']+)'\s*\)/g;
 
-/** Each asked file is copied to `folder`, where the bundles lie, and asked for there. */
-export function besideBundle(house: string, folder: string): Plugin {
+/** Each asked file is copied to `folder`, where the bundles lie, noted in `shipped`, and asked for there. */
+export function besideBundle(house: string, folder: string, shipped: ShippedFiles): Plugin {
   const resolve = createRequire(join(house, 'package.json')).resolve;
   return {
     name: 'beside-bundle',
@@ -17,7 +18,10 @@ export function besideBundle(house: string, folder: string): Plugin {
         const text = await readFile(path, 'utf8');
         const files = [...text.matchAll(ASKED)].map(([, , file = '']) => file);
         await mkdir(folder, { recursive: true });
-        for (const file of files) await copyFile(resolve(file), join(folder, basename(resolve(file))));
+        for (const path of files.map((file) => resolve(file))) {
+          await copyFile(path, join(folder, basename(path)));
+          shipped.add(path);
+        }
         const contents = text.replace(ASKED, (_whole, by: string, file: string) => {
           const address = `new URL('./${basename(resolve(file))}', import.meta.url)`;
           return by === 'require'

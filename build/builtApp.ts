@@ -5,6 +5,8 @@ import { join } from 'node:path';
 import { build as buildWithVite } from 'vite';
 import { describeApp } from './describeApp.ts';
 import { buildHost } from './host.ts';
+import type { ShippedFiles } from './licences/shippedFiles.ts';
+import { writeLicences } from './licences/writeLicences.ts';
 import { stampOf } from './stamp.ts';
 import { windowBuild } from './window.ts';
 
@@ -17,8 +19,10 @@ const KEPT = 4;
 /** Builds the app into a folder: the window into `renderer/`, its host into `host/`, and what it is called. */
 export async function buildApp(folder: string): Promise<void> {
   await rm(folder, { recursive: true, force: true });
-  await buildWithVite(windowBuild(join(folder, 'renderer')));
-  await buildHost(join(folder, 'host'));
+  const shipped: ShippedFiles = new Set();
+  await buildWithVite(windowBuild(join(folder, 'renderer'), shipped));
+  await buildHost(join(folder, 'host'), shipped);
+  await writeLicences(shipped, folder);
   await describeApp(folder);
 }
 

@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { type BuildOptions, build } from 'esbuild';
 import { besideBundle } from './besideBundle.ts';
+import { noteHost, type ShippedFiles } from './licences/shippedFiles.ts';
 
 const house = join(import.meta.dirname, '..');
 
@@ -44,10 +45,13 @@ export async function buildPreload(outfile: string): Promise<void> {
   });
 }
 
-/** Bundles everything of the host into a folder. The window is looked for in `../renderer` from there. */
-export async function buildHost(folder: string): Promise<void> {
+/**
+ * Bundles everything of the host into a folder. The window is looked for in `../renderer` from there. What gets in is noted
+ * in `shipped`.
+ */
+export async function buildHost(folder: string, shipped: ShippedFiles = new Set()): Promise<void> {
   await mkdir(folder, { recursive: true });
-  const plugins = [besideBundle(house, folder)];
+  const plugins = [besideBundle(house, folder, shipped), noteHost(shipped)];
   await build({
     ...COMMON,
     entryPoints: [join(house, 'electron/desktop/main.ts')],
@@ -73,4 +77,5 @@ export async function buildHost(folder: string): Promise<void> {
   // PDFium's library looks for this file beside the script that it is in.
   const pdfium = createRequire(join(house, 'package.json')).resolve('@hyzyla/pdfium/pdfium.wasm');
   await copyFile(pdfium, join(folder, 'pdfium.wasm'));
+  shipped.add(pdfium);
 }

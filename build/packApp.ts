@@ -2,6 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build, type Configuration, Platform } from 'electron-builder';
+import { LICENCES_FILE } from './licences/writeLicences.ts';
 
 const house = join(import.meta.dirname, '..');
 
@@ -25,6 +26,10 @@ export async function packApp({ app, electron, into, as, afterPack }: Packing): 
       extends: join(house, 'build/electron-builder.yml'),
       electronDist: electron,
       directories: { app, output: into },
+      extraFiles: [
+        { from: join(app, LICENCES_FILE), to: LICENCES_FILE },
+        { from: join(house, 'LICENSE'), to: 'LICENSE.turnlay.txt' },
+      ],
       ...(afterPack === undefined ? {} : { afterPack }),
     },
   });

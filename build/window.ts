@@ -3,17 +3,18 @@ import { cpSync } from 'node:fs';
 import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import type { InlineConfig, Plugin } from 'vite';
+import { noteFolder, noteWindow, type ShippedFiles } from './licences/shippedFiles.ts';
 
 const house = join(import.meta.dirname, '..');
 
-/** Builds the window into a folder. */
-export const windowBuild = (outDir: string): InlineConfig => ({
+/** Builds the window into a folder. What gets in is noted in `shipped`. */
+export const windowBuild = (outDir: string, shipped: ShippedFiles = new Set()): InlineConfig => ({
   configFile: false,
   logLevel: 'warn',
   root: join(house, 'renderer'),
   base: '/',
   publicDir: false,
-  plugins: [react(), pdfJsFiles()],
+  plugins: [react(), pdfJsFiles(shipped), noteWindow(shipped)],
   build: {
     outDir,
     emptyOutDir: true,
@@ -23,16 +24,18 @@ export const windowBuild = (outDir: string): InlineConfig => ({
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 4000,
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [noteWindow(shipped)] },
 });
 
 /** Lays the character maps, fonts, colour profiles and decoders of pdf.js under /pdfjs/. */
-function pdfJsFiles(): Plugin {
+function pdfJsFiles(shipped: ShippedFiles): Plugin {
   return {
     name: 'pdfjs-files',
     writeBundle(options) {
       for (const folder of ['cmaps', 'standard_fonts', 'wasm', 'iccs']) {
-        cpSync(join(house, 'node_modules/pdfjs-dist', folder), join(options.dir ?? '', 'pdfjs', folder), {
+        const from = join(house, 'node_modules/pdfjs-dist', folder);
+        noteFolder(shipped, from);
+        cpSync(from, join(options.dir ?? '', 'pdfjs', folder), {
           recursive: true,
         });
       }

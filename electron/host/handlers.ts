@@ -15,6 +15,7 @@ import { importLibrary, type LibraryKeeper } from './libraryKeeper.ts';
 import type { OpenJobs } from './openJobs.ts';
 import type { RecentsKeeper } from './recentsKeeper.ts';
 import type { RunLogs } from './runLogs.ts';
+import { runsOn } from './runsOn.ts';
 import type { Sends } from './sends.ts';
 import type { SettingsKeeper } from './settingsKeeper.ts';
 import type { ChosenPaths, Shell } from './shell.ts';
@@ -60,6 +61,7 @@ export function makeHandlers(on: HandlerServices): Handlers {
     app: {
       begin: async () => ({
         version: on.version,
+        runsOn: runsOn(process.versions),
         shell: shell.kind,
         machine: machineOf(on.platform),
         settings: await settings.read(),

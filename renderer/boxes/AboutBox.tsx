@@ -1,13 +1,15 @@
-// What the program is.
+// What the program is, what it runs on here, and whose work it holds under which licences.
 import { Answers, Box } from '../controls/Box.tsx';
 import { Button } from '../controls/Button.tsx';
 import { Mark } from '../controls/Mark.tsx';
 import { useApp } from '../state/store.ts';
+import { OthersWork } from './OthersWork.tsx';
 
 export function AboutBox({ onClose }: { readonly onClose: () => void }) {
-  const version = useApp((s) => s.begun?.version);
+  const begun = useApp((s) => s.begun);
+  if (begun === undefined) return null;
   return (
-    <Box title="Turnlay" width="narrow" onClose={onClose}>
+    <Box title="Turnlay" onClose={onClose}>
       <div className="about">
         <Mark />
         <div>
@@ -15,9 +17,13 @@ export function AboutBox({ onClose }: { readonly onClose: () => void }) {
             Lays out, proves and sends two-sided jobs on cut sheets, so that every back lands behind its own
             front.
           </p>
-          <p className="soft">Version {version}. Free to use, change and share under the MIT licence.</p>
+          <p className="soft">
+            Version {begun.version}, on {begun.runsOn.join(', ')}. Free to use, change and share under the MIT
+            licence.
+          </p>
         </div>
       </div>
+      <OthersWork shell={begun.shell} />
       <Answers>
         <Button kind="main" onPress={onClose}>
           Done

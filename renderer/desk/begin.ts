@@ -9,8 +9,8 @@ import { closeJob, openJob } from './opening.ts';
 export async function beginWindow(): Promise<void> {
   hear();
   const [begun, library] = await Promise.all([host.app.begin(), host.library.read()]);
-  const { version, shell, machine, settings, recents, kept, asked } = begun;
-  app.setState({ begun: { version, shell, machine }, settings, recents, kept, library });
+  const { version, runsOn, shell, machine, settings, recents, kept, asked } = begun;
+  app.setState({ begun: { version, runsOn, shell, machine }, settings, recents, kept, library });
   keepJobs();
   tellShell();
   const [first] = asked;

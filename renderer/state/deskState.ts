@@ -14,7 +14,7 @@ import type { ViewState } from './viewState.ts';
 
 export interface DeskState {
   /** What the host said at the start; none until it has answered. */
-  readonly begun: Pick<Beginning, 'version' | 'shell' | 'machine'> | undefined;
+  readonly begun: Pick<Beginning, 'version' | 'runsOn' | 'shell' | 'machine'> | undefined;
   readonly settings: Settings;
   readonly recents: readonly Recent[];
   /** Jobs left behind by a crash, until each is taken up or let go. */

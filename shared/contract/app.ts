@@ -7,6 +7,8 @@ import type { Settings } from './settings.ts';
 /** What the window needs to begin. */
 export interface Beginning {
   readonly version: string;
+  /** What the program runs on here, each part with its version: `Node.js 24.1.0`. */
+  readonly runsOn: readonly string[];
   readonly shell: 'desktop' | 'browser';
   readonly machine: 'mac' | 'windows' | 'linux';
   readonly settings: Settings;

@@ -66,6 +66,7 @@ describe('the packed app', () => {
       'host/startTicketWorker.mjs',
       'package.json',
       'renderer/index.html',
+      'renderer/licences.json',
     ]);
     expect(names.filter((name) => /\.(ts|tsx|map)$|node_modules/.test(name))).toEqual([]);
     // What the window fetches for the pictures of PDFs.
@@ -102,6 +103,16 @@ describe('the packed app', () => {
     // In the order of Electron's fuses: run as Node, cookie encryption, NODE_OPTIONS, inspect arguments, integrity of
     // the archive, only from the archive, snapshot, privileges of file:.
     expect(wire.subarray(0, 8).toString('latin1')).toMatch(/^0.00.1.0$/);
+  });
+
+  it('has the licences of others beside the program, and its own', () => {
+    for (const name of ['LICENSE.electron.txt', 'LICENSES.chromium.html']) {
+      expect(existsSync(packed(name)), name).toBe(true);
+    }
+    expect(readFileSync(packed('LICENSE.turnlay.txt'))).toEqual(readFileSync(join(house, 'LICENSE')));
+    const others = readFileSync(packed('THIRD-PARTY-LICENCES.txt'), 'utf8');
+    expect(others).toContain('react 19.3.1 (MIT)');
+    expect(others).toContain('LICENSE.electron.txt');
   });
 
   it('says what it is, and names no homepage or person that package.json does not', () => {
