@@ -58,7 +58,7 @@ function pageMissing(name: string, number: number): Fault {
   return {
     code: 'art-page-missing',
     message: `${name} has no page ${number} any more.`,
-    remedy: 'Look at the art again, or put the earlier file back.',
+    remedy: 'Recheck art, or put the earlier file back.',
   };
 }
 

@@ -23,7 +23,7 @@ export function ArtStage() {
         <h2>Art</h2>
         <div className="art-does">
           <Button onPress={() => actionBook.run('add-art')}>Add art…</Button>
-          <Button onPress={() => actionBook.run('check-art')}>Look at the art again</Button>
+          <Button onPress={() => actionBook.run('check-art')}>Recheck art</Button>
           <Button onPress={() => actionBook.run('change-brief')}>Change the brief…</Button>
         </div>
       </header>

@@ -75,8 +75,8 @@ function InWords() {
   return (
     <>
       <p id="bench-in-words" className="unseen">
-        {benchInWords(job, side, chosen, faults)} Arrow keys nudge what is chosen, with Shift ten times as
-        far. Page Down and Page Up choose the next and the previous piece.
+        {benchInWords(job, side, chosen, faults)} Arrow keys nudge what is selected, with Shift ten times as
+        far. Page Down and Page Up select the next and the previous piece.
       </p>
       <output className="unseen">{held}</output>
     </>

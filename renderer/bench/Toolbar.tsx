@@ -18,7 +18,7 @@ export function Toolbar() {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a toolbar has no element of its own.
     <div className="tools" role="group" aria-label="Tools of the bench">
-      <p className="side-up">Side {side} lies up</p>
+      <p className="side-up">Side {side} up</p>
       {turns && (
         <Button onPress={() => actionBook.run('turn-sheet')} off={off.includes('turn-sheet')}>
           Turn the sheet

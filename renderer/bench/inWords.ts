@@ -11,7 +11,8 @@ export function benchInWords(job: Job, side: SideUp, chosen: number, faults: num
   const count = job.arrangement.length;
   const pieces = count === 1 ? 'One piece lies' : `${count} pieces lie`;
   const sheet = showSize(sheetOf(job.brief).size, job.brief.units);
-  const selected = chosen === 0 ? 'none is chosen' : chosen === count ? 'all are chosen' : `${chosen} chosen`;
+  const selected =
+    chosen === 0 ? 'none is selected' : chosen === count ? 'all are selected' : `${chosen} selected`;
   const wrong = faults === 0 ? 'nothing is wrong' : `${faults} to look at`;
   return `Side ${side} of a sheet of ${sheet}, lead edge at the top${turnWords(job.brief.work)}. ${pieces} on it, ${selected}, ${wrong}.`;
 }

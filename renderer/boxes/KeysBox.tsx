@@ -7,10 +7,10 @@ import { useApp } from '../state/store.ts';
 
 /** Keys of the bench that move things and are no actions. */
 const ON_THE_BENCH: readonly (readonly [string, string])[] = [
-  ['Nudge what is chosen', 'Arrows'],
+  ['Nudge what is selected', 'Arrows'],
   ['Nudge by ten', 'Shift Arrows'],
   ['The next piece, the one before', 'Page Down, Page Up'],
-  ['Let nothing hold a dragged piece', 'Alt while dragging'],
+  ['Drag without snapping', 'Alt while dragging'],
 ];
 
 export function KeysBox({ onClose }: { readonly onClose: () => void }) {

@@ -28,7 +28,7 @@ export function SettingsBox({ onClose }: { readonly onClose: () => void }) {
         onChange={(units) => void changeSettings({ units })}
       />
       <SideBySide
-        label="Surround"
+        label="Background"
         value={settings.theme}
         options={THEMES.map((value) => ({ value, label: THEME_NAMES[value] }))}
         onChange={(theme) => void changeSettings({ theme })}

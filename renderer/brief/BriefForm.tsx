@@ -91,7 +91,7 @@ function Form({ drafting }: { readonly drafting: Drafting }) {
           )}
         </div>
         <Button onPress={() => void addArt()}>Take in art…</Button>
-        <Button onPress={leaveBrief}>Leave it</Button>
+        <Button onPress={leaveBrief}>Cancel</Button>
         <Button kind="main" off={busy} submits>
           {busy ? 'Laying out…' : 'Lay out'}
         </Button>

@@ -142,7 +142,7 @@ function PieceFields({ piece, field, wrongs, art, change, remove }: PieceFieldsP
         />
         <div className="brief-piece-remove">
           <Button kind="quiet" label={`Take ${called} out of the brief`} onPress={remove}>
-            Take out
+            Remove
           </Button>
         </div>
       </div>

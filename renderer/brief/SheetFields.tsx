@@ -31,7 +31,7 @@ export function SheetFields({ draft, change, wrongs }: PartProps) {
         ))}
       </div>
       <div className="fields">
-        <HoldFields who="The printer" hold={hold} onChange={(held) => change({ hold: held })} />
+        <HoldFields hold={hold} onChange={(held) => change({ hold: held })} />
         <Tick
           label="Both sides of the paper are alike"
           on={draft.sidesAlike}

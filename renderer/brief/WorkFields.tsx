@@ -19,7 +19,7 @@ export function WorkFields({ draft, change, wrongs }: PartProps) {
           options={[
             { value: 'work-and-turn', label: 'work-and-turn (side to side)' },
             { value: 'work-and-tumble', label: 'work-and-tumble (end to end)' },
-            { value: 'work-and-back', label: 'work-and-back (two forms)' },
+            { value: 'work-and-back', label: 'work-and-back (sheetwise, two forms)' },
             { value: 'perfecting', label: 'perfecting (the printer turns)' },
             { value: 'simplex', label: 'simplex (one side only)' },
           ]}
@@ -67,7 +67,7 @@ export function WorkFields({ draft, change, wrongs }: PartProps) {
       </div>
       <div className="fields">
         <Field
-          label="Overs, in a hundred"
+          label="Overs, %"
           size="some"
           value={overs.percent}
           onChange={(percent) => change({ overs: { ...overs, percent } })}

@@ -3,34 +3,32 @@ import type { Hold } from '../../shared/geometry/register.ts';
 import { OneOf } from './Choice.tsx';
 
 const ACROSS = [
-  { value: 'left', label: 'to a guide on the left' },
-  { value: 'right', label: 'to a guide on the right' },
-  { value: 'centre', label: 'to the middle' },
+  { value: 'left', label: 'left' },
+  { value: 'right', label: 'right' },
+  { value: 'centre', label: 'none, sheet centred' },
 ] as const;
 
 const ALONG = [
-  { value: 'lead', label: 'by its lead edge' },
-  { value: 'centre', label: 'to the middle' },
+  { value: 'lead', label: 'lead edge' },
+  { value: 'centre', label: 'none, sheet centred' },
 ] as const;
 
 interface HoldFieldsProps {
-  /** What lays the sheet, to begin the first label with. */
-  readonly who: string;
   readonly hold: Hold;
   readonly onChange: (hold: Hold) => void;
 }
 
-export function HoldFields({ who, hold, onChange }: HoldFieldsProps) {
+export function HoldFields({ hold, onChange }: HoldFieldsProps) {
   return (
     <>
       <OneOf
-        label={`${who} lays the sheet, across`}
+        label="Side guide"
         value={hold.across}
         options={ACROSS}
         onChange={(across) => onChange({ ...hold, across })}
       />
       <OneOf
-        label="and along"
+        label="Feed edge"
         value={hold.along}
         options={ALONG}
         onChange={(along) => onChange({ ...hold, along })}

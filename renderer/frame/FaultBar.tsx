@@ -12,7 +12,7 @@ export function FaultBar() {
         <div className="fault-bar">
           <FaultNote fault={fault} />
           <Button kind="quiet" onPress={putAway}>
-            Put away
+            Dismiss
           </Button>
         </div>
       )}

@@ -94,7 +94,7 @@ interface OversFieldsProps extends EntryProps<DraftOvers> {
 
 const OVERS = [
   { of: 'from', label: 'From good sheets' },
-  { of: 'percent', label: 'Overs, in a hundred' },
+  { of: 'percent', label: 'Overs, %' },
   { of: 'least', label: 'Overs, at least' },
 ] as const;
 
@@ -113,8 +113,8 @@ function OversFields({ value, field, wrongs, type, number, remove }: OversFields
         />
       ))}
       <div className="entry-remove">
-        <Button kind="quiet" label={`Take away length of run ${number}`} onPress={remove}>
-          Take away
+        <Button kind="quiet" label={`Remove length of run ${number}`} onPress={remove}>
+          Remove
         </Button>
       </div>
     </section>

@@ -16,7 +16,7 @@ export async function takeIn(
     title: `Take in ${name}?`,
     says: `It holds ${count(library.printers.length, 'printer')} and ${count(library.papers.length, 'paper')}. Replacing takes its rates and units too. Either can be undone.`,
     answers: [
-      { is: 'leave', label: 'Leave it' },
+      { is: 'leave', label: 'Cancel' },
       { is: 'replace', label: 'Replace what there is' },
       { is: 'add', label: 'Add them to what there is' },
     ],

@@ -27,7 +27,7 @@ export function Order() {
           />
         ))}
         <TakenField
-          label="Overs, in a hundred"
+          label="Overs, %"
           size="some"
           value={String(overs.percent)}
           take={(typed) =>

@@ -9,7 +9,7 @@ const STEP = 0.1;
 
 const SLIDERS: readonly { readonly of: keyof Ratios; readonly label: string }[] = [
   { of: 'quantity', label: 'Quantity' },
-  { of: 'labour', label: 'Price of work' },
+  { of: 'labour', label: 'Labour rate' },
   { of: 'ink', label: 'Price of ink' },
 ];
 
@@ -39,7 +39,7 @@ export function WhatIf({ ratios, says, change }: Props) {
           />
         ))}
         <Button kind="quiet" off={!changed} onPress={() => change(AS_THEY_ARE)}>
-          As they are
+          Reset
         </Button>
       </div>
     </section>

@@ -3,13 +3,13 @@ import { turnOf, type Work } from '../../shared/geometry/work.ts';
 
 const STYLES: Readonly<Record<Work['style'], string>> = {
   simplex: 'One side only',
-  'work-and-back': 'Work-and-back',
+  'work-and-back': 'Work-and-back (sheetwise)',
   perfecting: 'Perfecting',
   'work-and-turn': 'Work-and-turn',
   'work-and-tumble': 'Work-and-tumble',
 };
 
-/** `Work-and-back`. */
+/** `Work-and-back (sheetwise)`. */
 export function nameStyle({ style }: Work): string {
   return STYLES[style];
 }
@@ -20,7 +20,7 @@ export function nameTurn(work: Work): string | undefined {
   return turn && `turned ${turn.replaceAll('-', ' ')}`;
 }
 
-/** `Work-and-back, turned end to end`. */
+/** `Work-and-back (sheetwise), turned end to end`. */
 export function nameWork(work: Work): string {
   return [nameStyle(work), nameTurn(work)].filter((part) => part !== undefined).join(', ');
 }

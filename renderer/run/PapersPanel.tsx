@@ -45,7 +45,7 @@ export function PapersPanel() {
           label="Paper that is loaded"
           value={paper}
           options={[
-            { value: NOT_SAID, label: 'Not said' },
+            { value: NOT_SAID, label: 'Not specified' },
             ...papers.map(({ name }) => ({ value: name, label: name })),
           ]}
           onChange={setPaper}

@@ -53,7 +53,7 @@ export function SendPanel({ plan }: { readonly plan: Result<SendPlan> | undefine
         </Button>
         {all && (
           <Button off={busy} onPress={() => void proveJob(job)}>
-            Prove what lies there
+            Prove the files in the folder
           </Button>
         )}
         {ofThis && wasHeld(sending.state) && (

@@ -30,15 +30,15 @@ function ofSending(title: string, { held, folder, proof }: Sent): Said {
     };
   }
   return faults === 0
-    ? { tone: 'good', says: `${title} lies in ${folder.place}, and its proof found nothing wrong.` }
-    : { tone: 'ask', says: `${title} lies in ${folder.place}, sent despite ${faultsOf(faults)}.` };
+    ? { tone: 'good', says: `${title} is in ${folder.place}, and its proof found nothing wrong.` }
+    : { tone: 'ask', says: `${title} is in ${folder.place}, sent despite ${faultsOf(faults)}.` };
 }
 
 function ofProving(title: string, { folder, proof }: Sent): Said {
   const faults = proof.findings.length;
   return faults === 0
-    ? { tone: 'good', says: `What lies in ${folder.place} of ${title} is right.` }
-    : { tone: 'bad', says: `What lies in ${folder.place} of ${title} has ${faultsOf(faults)}.` };
+    ? { tone: 'good', says: `The files of ${title} in ${folder.place} are right.` }
+    : { tone: 'bad', says: `The files of ${title} in ${folder.place} have ${faultsOf(faults)}.` };
 }
 
 function faultsOf(count: number): string {

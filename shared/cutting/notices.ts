@@ -41,7 +41,7 @@ function paperNotices({ knockUp }: Pick<CuttingOrder, 'knockUp'>, { work, hold }
     );
   }
   if (hasOneForm(work)) {
-    notices.push('Both sides carry the same form: make sure that side 1, which was printed first, lies up.');
+    notices.push('Both sides carry the same form: make sure that side 1, which was printed first, is up.');
   }
   const turn = turnOf(work);
   const turned = turn && paperError(turn, hold);

@@ -34,7 +34,7 @@ export function sayStep(order: CuttingOrder, step: CutStep, unit: Unit): string 
 }
 
 function sayFirstLie({ gauge, side }: CutStep): string {
-  return `Side 1 up, knock up to the ${sayEdge(gauge)} and the ${sayEdge(side.edge)}: the ${sayEdge(gauge)} lies at the back gauge, the ${sayEdge(side.edge)} at the ${side.hand} side guide.`;
+  return `Side 1 up, jog to the ${sayEdge(gauge)} and the ${sayEdge(side.edge)}: the ${sayEdge(gauge)} lies at the back gauge, the ${sayEdge(side.edge)} at the ${side.hand} side guide.`;
 }
 
 function sayLie(before: CutStep, { turned, gauge, side, parts }: CutStep): string {

@@ -56,16 +56,9 @@ export interface Entry {
  * @source common practice, no source
  */
 export const USUAL_REASONS: Readonly<Record<Pass | 'trim', readonly string[]>> = {
-  1: ['setting up', 'jam or misfeed', 'fed askew', 'colour or banding', 'smudged'],
-  2: [
-    'out of register',
-    'turned the wrong way',
-    'jam or misfeed',
-    'fed askew',
-    'colour or banding',
-    'smudged',
-  ],
-  trim: ['cut off the mark', 'edge torn or nicked', 'smudged'],
+  1: ['setting up', 'jam or misfeed', 'skewed', 'colour or banding', 'smudged'],
+  2: ['out of register', 'turned the wrong way', 'jam or misfeed', 'skewed', 'colour or banding', 'smudged'],
+  trim: ['miscut', 'edge torn or nicked', 'smudged'],
 };
 
 /** What an event is called where it is shown or taken back. */

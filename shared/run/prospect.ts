@@ -6,7 +6,7 @@ import type { Run } from './run.ts';
 /** How the quantities stand. Sheets unless it says pieces. */
 interface Prospect {
   readonly designs: readonly DesignProspect[];
-  /** Sheets that have yet to come good out of the last pass. */
+  /** Sheets that have yet still needed out of the last pass. */
   readonly toFinish: number;
   /** Of those, how many have not been through pass 1. */
   readonly toPrint: number;
@@ -84,13 +84,13 @@ export function sayProspect(run: Run): ProspectSaid {
   if (toLoad > 0) {
     return {
       stands: 'short',
-      says: `${toLoad} short: load ${sheetsOf(toLoadWithOvers)} more, ${toLoad} needed and ${toLoadWithOvers - toLoad} overs. ${sheetsOf(toFinish)} to come good.`,
+      says: `${toLoad} short: load ${sheetsOf(toLoadWithOvers)} more, ${toLoad} needed and ${toLoadWithOvers - toLoad} overs. ${sheetsOf(toFinish)} still needed.`,
     };
   }
   const may = spare === 0 ? 'none' : `${spare}`;
   return {
     stands: spare === 0 ? 'just' : 'can-be-met',
-    says: `The quantity can still be met: ${sheetsOf(toFinish)} to come good, ${inHand} in hand; ${may} may be spoiled.`,
+    says: `The quantity can still be met: ${sheetsOf(toFinish)} still needed, ${inHand} in hand; ${may} may be spoiled.`,
   };
 }
 

@@ -59,7 +59,7 @@ export function standing({ entries }: Pick<Run, 'entries'>): readonly Entry[] {
   return entries.filter(({ id, event }) => event.kind !== 'undone' && !undone.has(id));
 }
 
-/** What was counted last and can be taken back; none where only the beginning stands. */
+/** Counts last and can be taken back; none where only the beginning stands. */
 export function lastCount(run: Run): Entry | undefined {
   return standing(run).slice(1).at(-1);
 }

@@ -73,7 +73,7 @@ function factsOf(order: CuttingOrder, job: Job): readonly Fact[] {
   const most = lifts?.sheets[0];
   return [
     {
-      label: 'Knock up to',
+      label: 'Jog to',
       figure: `${along} + ${across}`,
       note: 'the edges that held the sheet in the printer',
     },
@@ -87,7 +87,7 @@ function factsOf(order: CuttingOrder, job: Job): readonly Fact[] {
       ? {
           label: 'Lifts',
           figure: 'by the gauge',
-          note: `how many sheets ${cutter.name} takes, its manual tells`,
+          note: `for how many sheets ${cutter.name} takes, see the manual`,
         }
       : { label: 'Lifts', figure: `${lifts.sheets.length}`, note: `of ${most} sheets at the most` },
   ];

@@ -87,7 +87,7 @@ test('art lies the right way up on both sides, whatever its file says', async ({
     }
     await bench.canvas.focus();
     await studio.page.keyboard.press('t');
-    await expect(studio.page.getByText('Side 2 lies up')).toBeVisible({ visible: side === 1 });
+    await expect(studio.page.getByText('Side 2 up')).toBeVisible({ visible: side === 1 });
     await expect(studio.page.locator('.paper-turning')).toHaveCount(0);
   }
   expect(studio.page.workers(), 'the reader of PDFs runs in a worker of its own').toHaveLength(1);

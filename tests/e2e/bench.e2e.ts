@@ -28,7 +28,7 @@ test('a dragged piece is drawn to equal side margins, its partner with it, and b
   await bench.expectAt(1, LEFT);
   await bench.expectAt(2, '5.625 in from the left');
   await expect(bench.row(1)).not.toContainText('8.625 in from the tail');
-  await expect(bench.check).toContainText('The sheet is in order');
+  await expect(bench.check).toContainText('No faults found');
 
   await studio.page.keyboard.press('Control+z');
   await bench.expectAt(1, '8.625 in from the tail');
@@ -46,7 +46,7 @@ test('what would be wrong is told while the piece is still in the hand, and Esca
     'Position 1 ("Supper", front) lies over Position 2 ("Supper", back).',
   );
   await studio.page.keyboard.press('Escape');
-  await expect(bench.check).toContainText('The sheet is in order');
+  await expect(bench.check).toContainText('No faults found');
   await bench.drop();
   await bench.expectAt(1, `${LEFT}, 8.625 in from the tail`);
 });
@@ -148,7 +148,7 @@ test('the menu under the right button steps and repeats', async ({ studio }) => 
   await expect(box).toContainText('2 pieces are added');
   await box.getByRole('button', { name: 'Repeat' }).click();
   await bench.expectAt(3, `${LEFT}, 8.625 in from the tail`);
-  await expect(bench.check).toContainText('The sheet is in order');
+  await expect(bench.check).toContainText('No faults found');
 });
 
 test('the wheel looks nearer at what is under the cursor, and the whole sheet comes back', async ({

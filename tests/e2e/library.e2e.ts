@@ -129,7 +129,7 @@ test('readings of the counter make a fit of the rule of thumb, and taking one aw
   await expect(page.getByText(/^Fitted: /)).toBeVisible();
   await expect.poll(() => keptOn(studio).printers[0]?.ink.model.source).toBe('fitted');
 
-  await page.getByRole('button', { name: /Take away the reading of Tags/ }).click();
+  await page.getByRole('button', { name: /Remove the reading of Tags/ }).click();
   await expect(page.getByText(/4 readings at least are needed to learn from, 1 more/)).toBeVisible();
   await expect
     .poll(() => keptOn(studio).printers[0]?.ink.model)

@@ -105,25 +105,25 @@ test('choosing lays the bench out, and can be taken back', async ({ studio }) =>
     .getByRole('radio', { name: /^Patient one.*Work-and-tumble/ })
     .first()
     .check();
-  const chosen = plan.getByRole('region', { name: 'The chosen way' });
+  const chosen = plan.getByRole('region', { name: 'Chosen plan' });
   await expect(chosen).toContainText('Work-and-tumble, turned end to end');
-  await chosen.getByRole('button', { name: 'Lay out the bench for this' }).click();
+  await chosen.getByRole('button', { name: 'Use this plan' }).click();
   await expect(chosen).toContainText('The sheet on the bench is laid out for this.');
   await expect(page.getByRole('button', { name: /^Undo/ })).toHaveAccessibleName('Undo Plan for Patient one');
   await page.keyboard.press('Control+3');
   await expect(page.getByRole('listbox', { name: 'Positions on the sheet' }).getByRole('option')).toHaveCount(
     4,
   );
-  await expect(page.getByText('The sheet is in order')).toBeVisible();
+  await expect(page.getByText('No faults found')).toBeVisible();
   await page.keyboard.press('Control+z');
   await page.keyboard.press('Control+2');
-  await expect(chosen.getByRole('button', { name: 'Lay out the bench for this' })).toBeVisible();
+  await expect(chosen.getByRole('button', { name: 'Use this plan' })).toBeVisible();
 });
 
 test('a slider tells at once what it would cost, and changes nothing in the job', async ({ studio }) => {
   const plan = await openPlan(studio);
-  const chosen = plan.getByRole('region', { name: 'The chosen way' });
-  const inAll = chosen.getByRole('row', { name: /^In all/ });
+  const chosen = plan.getByRole('region', { name: 'Chosen plan' });
+  const inAll = chosen.getByRole('row', { name: /^Total/ });
   const before = (await inAll.getByRole('cell').textContent()) ?? '';
   const slider = plan.getByRole('slider', { name: 'Price of ink' });
   await slider.focus();

@@ -11,7 +11,7 @@ test('thirty sheets are run with spoilage, over a power cut, and delivered', asy
   await run.begin(studio);
   await expect(run.stands).toContainText('Load 30 sheets: 25 needed and 5 overs.');
   await page.keyboard.press('Enter');
-  await expect(run.stands).toContainText('25 sheets to come good, 30 in hand; 5 may be spoiled.');
+  await expect(run.stands).toContainText('25 sheets still needed, 30 in hand; 5 may be spoiled.');
   await expectAccessible(page);
 
   // The proof sheet: a no-go, then a go.
@@ -29,9 +29,9 @@ test('thirty sheets are run with spoilage, over a power cut, and delivered', asy
   await page.keyboard.press('Control+Shift+Backspace');
   await run.expectPiles(28, 0, 0, 1, 1, 30);
   await run.type(24);
-  await run.spoil('Spoiled in pass 1', 3, 'fed askew');
+  await run.spoil('Spoiled in pass 1', 3, 'skewed');
   await run.expectPiles(1, 24, 0, 1, 4, 30);
-  await expect(run.stands).toContainText('24 sheets to come good, 25 in hand; 1 may be spoiled.');
+  await expect(run.stands).toContainText('24 sheets still needed, 25 in hand; 1 may be spoiled.');
   await expectAccessible(page);
 
   // The power fails while a count is being written.
@@ -42,7 +42,7 @@ test('thirty sheets are run with spoilage, over a power cut, and delivered', asy
   await page.getByRole('button', { name: 'Run', exact: true }).click();
   await expect(page.getByRole('region', { name: 'What the log says' })).toContainText('cut short');
   await run.expectPiles(4, 24, 0, 1, 1, 30);
-  await run.spoil('Spoiled in pass 1', 3, 'fed askew');
+  await run.spoil('Spoiled in pass 1', 3, 'skewed');
   await run.expectPiles(1, 24, 0, 1, 4, 30);
   await expect(page.getByRole('region', { name: 'What the log says' })).toHaveCount(0);
 

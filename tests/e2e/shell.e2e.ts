@@ -28,7 +28,7 @@ test('two dropped PDFs become a job, and only their pairing and the quantity are
   await expect(page.getByRole('img', { name: /back of Leaf two, printed from leaf one.pdf/ })).toBeVisible();
   await shell.goTo('Bench');
   await expect(shell.positions).toHaveCount(4);
-  await expect(page.getByText('The sheet is in order')).toBeVisible();
+  await expect(page.getByText('No faults found')).toBeVisible();
 });
 
 test('a saved job is there again after the page was loaded anew', async ({ studio }) => {

@@ -8,7 +8,7 @@ const TWO_FORMS = { ...SUPPER_BRIEF, work: 'work-and-back', turn: 'side-to-side'
 test('an edge that is carried over turns the sheet; let go early it falls back', async ({ studio }) => {
   await studio.putSupper();
   const bench = await openBench(studio, TWO_FORMS);
-  const side = (n: 1 | 2) => studio.page.getByText(`Side ${n} lies up`);
+  const side = (n: 1 | 2) => studio.page.getByText(`Side ${n} up`);
   await expect(side(1)).toBeVisible();
 
   await bench.take(800, 700);
@@ -54,7 +54,7 @@ test('the wrong turn shows what would be wrong, and leads back', async ({ studio
   expect(await lying()).toBe(lay);
   await warning.getByRole('button', { name: 'Turn it back' }).click();
   await expect(warning).toHaveCount(0);
-  await expect(studio.page.getByText('Side 1 lies up')).toBeVisible();
+  await expect(studio.page.getByText('Side 1 up')).toBeVisible();
 });
 
 test('a button and a key turn it too, at once for those who want no motion', async ({ studio }) => {
@@ -62,10 +62,10 @@ test('a button and a key turn it too, at once for those who want no motion', asy
   await studio.putSupper();
   const bench = await openBench(studio, TWO_FORMS);
   await studio.page.getByRole('button', { name: 'Turn the sheet', exact: true }).click();
-  await expect(studio.page.getByText('Side 2 lies up')).toBeVisible();
+  await expect(studio.page.getByText('Side 2 up')).toBeVisible();
   await bench.canvas.focus();
   await studio.page.keyboard.press('t');
-  await expect(studio.page.getByText('Side 1 lies up')).toBeVisible();
+  await expect(studio.page.getByText('Side 1 up')).toBeVisible();
   await studio.page.keyboard.press('Shift+T');
   const warning = studio.page.getByRole('alert').filter({ hasText: 'Turned end to end' });
   await expect(warning).toBeVisible();

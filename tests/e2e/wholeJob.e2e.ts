@@ -47,13 +47,13 @@ test('from two dropped PDFs to proved sheets, a back on its head found and mende
   await bench.carry(204, 940);
   await expect(bench.held).toContainText('equal side margins');
   await bench.drop();
-  await expect(bench.check).toContainText('The sheet is in order');
+  await expect(bench.check).toContainText('No faults found');
 
   // Turned by its edge.
   await bench.take(800, 700);
   await bench.carry(200, 700);
   await bench.drop();
-  await expect(page.getByText('Side 2 lies up')).toBeVisible();
+  await expect(page.getByText('Side 2 up')).toBeVisible();
 
   // The back on its head is seen before paper is wasted.
   await shell.goTo('Light table');

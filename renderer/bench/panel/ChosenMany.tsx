@@ -32,7 +32,7 @@ export function ChosenMany({ selection }: { readonly selection: readonly number[
   const few = leadersOf(job, selection).length < 2;
   return (
     <section className="block" aria-label="Chosen pieces">
-      <h2>{selection.length} pieces chosen</h2>
+      <h2>{selection.length} pieces selected</h2>
       <h3>In line</h3>
       <ActionRow names={ALIGN} label="In line" />
       <h3>Equal gaps</h3>

@@ -23,7 +23,7 @@ export function ChosenOne({ index, position }: { readonly index: number; readonl
     return placed.ok ? undefined : placed.fault.message;
   };
   return (
-    <section className="block" aria-label="Chosen piece">
+    <section className="block" aria-label="Selected piece">
       <h2 className="title-line">{nameInWords(position, index)}</h2>
       <div className="pair">
         <TakenField label="From the left" size="few" value={showLength(trim.x, units)} take={place('x')} />

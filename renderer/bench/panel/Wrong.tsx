@@ -40,6 +40,6 @@ export function Wrong() {
 }
 
 function inWords(findings: readonly LayoutFinding[]): string {
-  if (findings.length === 0) return 'The sheet is in order';
+  if (findings.length === 0) return 'No faults found';
   return findings.length === 1 ? 'One thing to look at' : `${findings.length} things to look at`;
 }

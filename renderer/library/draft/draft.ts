@@ -80,7 +80,7 @@ export interface DraftForm extends Keyed {
   readonly grain: Grain;
   readonly amount: string;
   readonly per: PricedBy;
-  /** Sizes, or lengths of a roll, parted by semicolons; empty where none is named. */
+  /** Sizes, or lengths of a roll, separated by semicolons; empty where none is named. */
   readonly cutTo: string;
 }
 

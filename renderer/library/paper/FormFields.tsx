@@ -99,14 +99,14 @@ export function FormFields(props: FormFieldsProps) {
             wrongs={wrongs}
             value={value.cutTo}
             placeholder={is === 'roll' ? 'as the pieces need' : 'into equal parts'}
-            hint="Several are parted by semicolons."
+            hint="Several are separated by semicolons."
             onChange={(cutTo) => type({ cutTo })}
           />
         )}
         {remove !== undefined && (
           <div className="entry-remove">
-            <Button kind="quiet" label={`Take away what it is bought as, ${number}`} onPress={remove}>
-              Take away
+            <Button kind="quiet" label={`Remove what it is bought as, ${number}`} onPress={remove}>
+              Remove
             </Button>
           </div>
         )}

@@ -9,9 +9,9 @@ import { EntryField } from '../EntryField.tsx';
 import type { EntryProps } from '../entryProps.ts';
 
 const HAND = [
-  { of: 'load', label: 'Laying a sheet in, seconds' },
-  { of: 'align', label: 'Laying it straight, seconds' },
-  { of: 'turn', label: 'Turning it over, seconds' },
+  { of: 'load', label: 'Loading, seconds per sheet' },
+  { of: 'align', label: 'Aligning, seconds per sheet' },
+  { of: 'turn', label: 'Turning, seconds per sheet' },
 ] as const;
 
 interface FeedFieldsProps extends EntryProps<DraftFeed> {
@@ -72,18 +72,14 @@ export function FeedFields({ value, field, wrongs, type, take, remove }: FeedFie
         ))}
       </div>
       <div className="fields">
-        <HoldFields who="It" hold={hold} onChange={(held) => take({ hold: held })} />
+        <HoldFields hold={hold} onChange={(held) => take({ hold: held })} />
         <div className="entry-ticks">
           <Tick
-            label="Prints both sides itself"
+            label="Automatic two-sided printing"
             on={value.turnsItself}
             onChange={(turnsItself) => take({ turnsItself })}
           />
-          <Tick
-            label="Somebody stands by as it prints"
-            on={value.attended}
-            onChange={(attended) => take({ attended })}
-          />
+          <Tick label="Attended" on={value.attended} onChange={(attended) => take({ attended })} />
         </div>
       </div>
       <div className="fields">
@@ -100,8 +96,8 @@ export function FeedFields({ value, field, wrongs, type, take, remove }: FeedFie
         ))}
         {remove !== undefined && (
           <div className="entry-remove">
-            <Button kind="quiet" label={`Take away the feed ${called}`} onPress={remove}>
-              Take away
+            <Button kind="quiet" label={`Remove the feed ${called}`} onPress={remove}>
+              Remove
             </Button>
           </div>
         )}

@@ -55,7 +55,7 @@ export function PrinterForm({ currency, learning, ...props }: PrinterFormProps) 
         />
       </div>
       <section className="entry-part" aria-label="Feeds">
-        <h4>How sheets get into it</h4>
+        <h4>Feeds</h4>
         {feeds.map((feed) => (
           <FeedFields
             key={feed.key}
@@ -68,7 +68,7 @@ export function PrinterForm({ currency, learning, ...props }: PrinterFormProps) 
         </div>
       </section>
       <section className="entry-part" aria-label="Qualities">
-        <h4>What it prints in, the usual one first</h4>
+        <h4>Print modes, the usual one first</h4>
         {qualities.map((quality) => (
           <QualityFields
             key={quality.key}

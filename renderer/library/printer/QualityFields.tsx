@@ -39,11 +39,11 @@ export function QualityFields({ value, field, wrongs, type, remove }: QualityFie
       <div className="entry-remove">
         <Button
           kind="quiet"
-          label={`Take away the quality ${called}`}
+          label={`Remove the quality ${called}`}
           off={remove === undefined}
           onPress={() => remove?.()}
         >
-          Take away
+          Remove
         </Button>
       </div>
     </section>

@@ -28,7 +28,7 @@ export function Readings({ readings, model, remove }: ReadingsProps) {
           <th scope="col">Counter</th>
           <th scope="col">By the model</th>
           <th scope="col">
-            <span className="unseen">Take away</span>
+            <span className="unseen">Remove</span>
           </th>
         </tr>
       </thead>
@@ -44,10 +44,10 @@ export function Readings({ readings, model, remove }: ReadingsProps) {
             <td>
               <Button
                 kind="quiet"
-                label={`Take away the reading of ${reading.job}, ${reading.date}`}
+                label={`Remove the reading of ${reading.job}, ${reading.date}`}
                 onPress={() => remove(reading)}
               >
-                Take away
+                Remove
               </Button>
             </td>
           </tr>

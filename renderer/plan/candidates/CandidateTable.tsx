@@ -26,13 +26,13 @@ export function CandidateTable({ candidates, chosen, currency, choose }: Props) 
           </th>
           <th scope="col">Up</th>
           <th scope="col">Sheets</th>
-          <th scope="col">In all</th>
-          <th scope="col">With you there</th>
+          <th scope="col">Total time</th>
+          <th scope="col">Attended</th>
           <th scope="col">Waste</th>
           <th scope="col" colSpan={2}>
             Cost
           </th>
-          <th scope="col">Each</th>
+          <th scope="col">Cost per piece</th>
         </tr>
       </thead>
       <tbody>

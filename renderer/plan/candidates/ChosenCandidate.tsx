@@ -21,7 +21,7 @@ interface Props {
 export function ChosenCandidate({ candidate: c, currency, taken, take }: Props) {
   const money = (amount: number) => showMoney(amount, currency);
   return (
-    <section className="read-panel plan-panel chosen-candidate" aria-label="The chosen way">
+    <section className="read-panel plan-panel chosen-candidate" aria-label="Chosen plan">
       <SheetPicture candidate={c} />
       <div className="chosen-words">
         <h3>
@@ -45,7 +45,7 @@ export function ChosenCandidate({ candidate: c, currency, taken, take }: Props) 
           <Note tone="good">The sheet on the bench is laid out for this.</Note>
         ) : (
           <Button kind="main" onPress={take}>
-            Lay out the bench for this
+            Use this plan
           </Button>
         )}
         {c.notices.map((notice) => (
@@ -67,7 +67,7 @@ export function ChosenCandidate({ candidate: c, currency, taken, take }: Props) 
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">In all</th>
+            <th scope="row">Total</th>
             <td className="amount">{money(c.cost.total)}</td>
           </tr>
           <tr>

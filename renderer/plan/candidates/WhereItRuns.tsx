@@ -50,7 +50,7 @@ export function WhereItRuns({ candidates, library, inkSaid }: Props) {
         </div>
         <div className="candidates-head">
           <SideBySide
-            label="First comes what is"
+            label="Sort by"
             value={by}
             options={RANKINGS.map((value) => ({ value, label: RANKING_NAMES[value] }))}
             onChange={setBy}

@@ -47,15 +47,15 @@ export function GangPanel({ candidate, currency }: Props) {
   };
   if (!order.ok) {
     return (
-      <section className="read-panel plan-panel" aria-label="Shared forms">
-        <h3>Shared forms</h3>
+      <section className="read-panel plan-panel" aria-label="Gang run">
+        <h3>Gang run</h3>
         <FaultNote fault={order.fault} tone="know" />
       </section>
     );
   }
   return (
-    <section className="read-panel plan-panel" aria-label="Shared forms">
-      <h3>Shared forms</h3>
+    <section className="read-panel plan-panel" aria-label="Gang run">
+      <h3>Gang run</h3>
       <p className="soft">{costsInWords(costs, currency, brief.pieces.length)}</p>
       <div className="gang-does">
         <Button onPress={() => void plan()} off={planning}>

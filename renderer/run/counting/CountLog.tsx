@@ -1,4 +1,4 @@
-// What was counted, the latest first; the last count can be taken back by its name, and any other that nothing rests on.
+// Counts, the latest first; the last count can be taken back by its name, and any other that nothing rests on.
 import { nameOfEvent } from '../../../shared/run/events.ts';
 import { lastCount, type Run, standing } from '../../../shared/run/run.ts';
 import { Button } from '../../controls/Button.tsx';
@@ -10,8 +10,8 @@ export function CountLog({ run }: { readonly run: Run }) {
   const last = lastCount(run) ?? beginning;
   const counts = standing(run).toReversed();
   return (
-    <section className="read-panel count-panel" aria-label="What was counted">
-      <h3>What was counted</h3>
+    <section className="read-panel count-panel" aria-label="Counts">
+      <h3>Counts</h3>
       {last !== undefined && (
         <Button onPress={() => void takeBack(last.id, nameOfEvent(last.event))}>
           Take back “{nameOfEvent(last.event)}”

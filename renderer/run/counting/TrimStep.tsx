@@ -6,7 +6,7 @@ import { StepWords } from './StepWords.tsx';
 import type { StepProps } from './stepProps.ts';
 
 const STEPS = [
-  'Trim when the ink is dry, knocked up to the edges that registered the second pass.',
+  'Trim when the ink is dry, jogged to the edges that registered the second pass.',
   'Count the good pieces of each design, and put the spoiled ones aside.',
 ];
 

@@ -24,7 +24,7 @@ export function CostPanel({ run }: { readonly run: Run }) {
             <tr>
               <th scope="col">Part</th>
               <th scope="col">Planned</th>
-              <th scope="col">Really</th>
+              <th scope="col">Actual</th>
               <th scope="col">Difference</th>
               <th scope="col">Why</th>
             </tr>
@@ -36,7 +36,7 @@ export function CostPanel({ run }: { readonly run: Run }) {
           </tbody>
           <tfoot>
             <tr>
-              <th scope="row">In all</th>
+              <th scope="row">Total</th>
               <td>{showMoney(compared.planned, compared.currency)}</td>
               <td>{showMoney(compared.actual, compared.currency)}</td>
               <td>{signed(compared.actual - compared.planned, compared.currency)}</td>

@@ -18,7 +18,7 @@ export function DeliverForm({ lines }: { readonly lines: readonly DeliveryLine[]
   const some = pieces.filter((p) => p.pieces > 0);
   if (inHouse.length === 0) {
     return (
-      <Note tone="know">No good pieces are in the house. They are counted as they come from the knife.</Note>
+      <Note tone="know">No good pieces are in stock. They are counted as they come from the knife.</Note>
     );
   }
   return (
@@ -36,7 +36,7 @@ export function DeliverForm({ lines }: { readonly lines: readonly DeliveryLine[]
           label={`${piece} to deliver`}
           size="some"
           value={typed[piece] ?? ''}
-          hint={`${there} in the house`}
+          hint={`${there} in stock`}
           wrong={readable ? undefined : 'Type whole numbers.'}
           onChange={(value) => setTyped({ ...typed, [piece]: value })}
         />

@@ -39,7 +39,7 @@ export function Deliveries({ run }: { readonly run: Run }) {
       <div aria-live="polite">
         {written !== undefined && (
           <Note tone="good">
-            {written.name} lies in {written.place}. Print it on plain paper and lay it into the parcel.
+            {written.name} is in {written.place}. Print it on plain paper and put it into the parcel.
           </Note>
         )}
       </div>

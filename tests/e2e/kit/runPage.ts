@@ -35,7 +35,7 @@ export class RunPage {
   }
 
   get log(): Locator {
-    return this.page.getByRole('region', { name: 'What was counted' });
+    return this.page.getByRole('region', { name: 'Counts' });
   }
 
   /** Types a count into the field that has the keys, and Enter. */

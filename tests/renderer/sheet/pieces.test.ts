@@ -151,12 +151,12 @@ describe('the faces on the screen', () => {
 describe('the bench in words', () => {
   it('says what lies there and what is wrong', () => {
     expect(benchInWords(supperJob, 1, 0, 0)).toBe(
-      'Side 1 of a sheet of 11 × 17 in, lead edge at the top, turned side to side. 4 pieces lie on it, none is chosen, nothing is wrong.',
+      'Side 1 of a sheet of 11 × 17 in, lead edge at the top, turned side to side. 4 pieces lie on it, none is selected, nothing is wrong.',
     );
     expect(benchInWords(oneSided, 1, 2, 1)).toMatch(
-      /at the top\. 4 pieces lie on it, 2 chosen, 1 to look at\.$/,
+      /at the top\. 4 pieces lie on it, 2 selected, 1 to look at\.$/,
     );
-    expect(benchInWords(supperJob, 2, 4, 0)).toMatch(/all are chosen/);
+    expect(benchInWords(supperJob, 2, 4, 0)).toMatch(/all are selected/);
     const tumble: Job = { ...supperJob, brief: { ...supperJob.brief, work: { style: 'work-and-tumble' } } };
     const one = { ...tumble, arrangement: tumble.arrangement.slice(0, 1) };
     expect(benchInWords(one, 1, 0, 0)).toMatch(/turned end to end\. One piece lies on it/);

@@ -21,7 +21,7 @@ const said = (input: CuttingInput) => {
 describe('the steps', () => {
   it('of two by two with gutters are said as one would say them', () => {
     expect(said(gridToCut(2, 2, 1))).toEqual([
-      'Side 1 up, knock up to the lead edge and the left edge: the lead edge lies at the back gauge, the left edge at the left side guide. Back gauge 8 in. The margin comes off.',
+      'Side 1 up, jog to the lead edge and the left edge: the lead edge lies at the back gauge, the left edge at the left side guide. Back gauge 8 in. The margin comes off.',
       'Turn stack A a quarter clockwise: the left edge comes to the back gauge, the tail to the left side guide. Back gauge 6 in. The margin comes off.',
       'Turn stack A a quarter clockwise: the tail comes to the back gauge, the right edge to the left side guide. Back gauge 7 in. The margin comes off.',
       'Turn stack A a quarter clockwise: the right edge comes to the back gauge, the lead edge to the left side guide. Back gauge 5 in. The margin comes off.',
@@ -167,7 +167,7 @@ describe('what is told before the first cut', () => {
   it('is what the turn does to an error in the paper, and that both sides of one form look alike', () => {
     expect(notices({ work: { style: 'work-and-turn' } })).toEqual(
       expect.arrayContaining([
-        'Both sides carry the same form: make sure that side 1, which was printed first, lies up.',
+        'Both sides carry the same form: make sure that side 1, which was printed first, is up.',
         "Pass 1 lays the sheet to its left edge, pass 2 to its right edge: the whole of an error in the sheet's width goes between front and back. Trim both of these edges square and to one size before printing.",
       ]),
     );

@@ -27,7 +27,7 @@ it('every kind of event comes back from the log as it was written', () => {
     noGo('banding, “too dark”'),
     go,
     good(1, 20),
-    spoiled(1, 1, 'fed askew'),
+    spoiled(1, 1, 'skewed'),
     turned,
     good(2, 19),
     trimmed('Supper', 70, 2, 'edge torn'),

@@ -29,7 +29,7 @@ describe('whether the quantity can still be met', () => {
     });
     expect(sayProspect(run)).toEqual({
       stands: 'can-be-met',
-      says: 'The quantity can still be met: 16 sheets to come good, 17 in hand; 1 may be spoiled.',
+      says: 'The quantity can still be met: 16 sheets still needed, 17 in hand; 1 may be spoiled.',
     });
   });
 
@@ -43,12 +43,12 @@ describe('whether the quantity can still be met', () => {
     const last = runOf(supperRun, load(30), go, spoiled(1, 3, 'jam'));
     expect(sayProspect(last)).toEqual({
       stands: 'just',
-      says: 'The quantity can still be met: 26 sheets to come good, 26 in hand; none may be spoiled.',
+      says: 'The quantity can still be met: 26 sheets still needed, 26 in hand; none may be spoiled.',
     });
     const beyond = runOf(supperRun, load(30), go, spoiled(1, 4, 'jam'));
     expect(sayProspect(beyond)).toEqual({
       stands: 'short',
-      says: '1 short: load 4 sheets more, 1 needed and 3 overs. 26 sheets to come good.',
+      says: '1 short: load 4 sheets more, 1 needed and 3 overs. 26 sheets still needed.',
     });
     expect(prospectOf(beyond)).toMatchObject({ toLoad: 1, toLoadWithOvers: 4, spare: 0, toPrint: 26 });
   });
@@ -62,7 +62,7 @@ describe('whether the quantity can still be met', () => {
     const run = runOf(supperRun, ...printed, trimmed('Supper', 107, 1, 'torn'));
     expect(prospectOf(run)).toMatchObject({ toFinish: 1, toPrint: 1, inHand: 3, spare: 2 });
     expect(sayProspect(run).says).toBe(
-      'The quantity can still be met: 1 sheet to come good, 3 in hand; 2 may be spoiled.',
+      'The quantity can still be met: 1 sheet still needed, 3 in hand; 2 may be spoiled.',
     );
   });
 

@@ -40,7 +40,7 @@ describe('the cutting order on paper', () => {
     expect(at(30).lifts?.sheets).toEqual([287]);
     expect(at(10).lifts?.sheets).toEqual([96, 96, 95]);
     const [page] = await readPages(await pdfOf(setCuttingPages(job, at(10), DAY, MEASURES)));
-    expect(page!.text).toContain('Knock up to lead + left');
+    expect(page!.text).toContain('Jog to lead + left');
     expect(page!.text).toContain('Lifts 3 of 96 sheets at the most');
   });
 
@@ -48,6 +48,6 @@ describe('the cutting order on paper', () => {
     const job = jobOf(CARDS);
     const order = granted(cuttingOf(job, { cutter: { ...ANY_CUTTER, mostStack: 100 } }));
     const [page] = await readPages(await pdfOf(setCuttingPages(job, order, DAY, MEASURES)));
-    expect(page!.text).toContain('how many sheets Guillotine takes, its manual tells');
+    expect(page!.text).toContain('for how many sheets Guillotine takes, see the manual');
   });
 });
