@@ -26,13 +26,17 @@ export function ChooserBox({
   readonly choose: (chosen: Chosen) => void;
 }) {
   const [listing, setListing] = useState<Listing | undefined>(undefined);
+  /** Nothing is chosen while another folder is being opened: what would be taken is the one before. */
+  const [opening, setOpening] = useState(false);
   const [fault, setFault] = useState<Fault | undefined>(undefined);
   const [marked, setMarked] = useState<readonly FileEntry[]>([]);
   const show = looking.for === 'files' ? looking.kind : looking.for === 'new-file' ? 'job' : 'none';
 
   const look = useCallback(
     async (folder?: FolderHandle) => {
+      setOpening(true);
       const listed = await host.files.list({ show, ...(folder === undefined ? {} : { folder }) });
+      setOpening(false);
       if (!listed.ok) return setFault(listed.fault);
       setFault(undefined);
       setMarked([]);
@@ -60,7 +64,13 @@ export function ChooserBox({
       {listing !== undefined && (
         <NewFolder folder={listing.folder.folder} onFault={setFault} onMade={(folder) => void look(folder)} />
       )}
-      <Finish looking={looking} listing={listing} marked={marked} choose={choose} onFault={setFault} />
+      <Finish
+        looking={looking}
+        listing={opening ? undefined : listing}
+        marked={marked}
+        choose={choose}
+        onFault={setFault}
+      />
     </Box>
   );
 }
@@ -106,13 +116,13 @@ function Finish({ looking, listing, marked, choose, onFault }: FinishProps) {
   );
   switch (looking.for) {
     case 'files':
-      return last('Open', marked.length === 0, () => choose(marked));
+      return last('Open', listing === undefined || marked.length === 0, () => choose(marked));
     case 'folder':
       return last('Choose this folder', listing === undefined, () => choose(listing?.folder));
     case 'new-file':
       return last(
         'Save here',
-        name.trim() === '',
+        listing === undefined || name.trim() === '',
         () => void save(),
         <Field
           label="Name of the file"

@@ -130,7 +130,7 @@ test('a slider tells at once what it would cost, and changes nothing in the job'
   await studio.page.keyboard.press('End');
   await expect(plan).toContainText('4.00 times as dear');
   await expect(inAll).not.toContainText(before);
-  await plan.getByRole('button', { name: 'As they are' }).click();
+  await plan.getByRole('button', { name: 'Reset' }).click();
   await expect(plan).toContainText('as each printer has it');
   await expect(inAll).toContainText(before);
   await expect(studio.page.getByRole('button', { name: /^Undo/ })).toBeDisabled();

@@ -43,7 +43,7 @@ test('another way of working is chosen and taken back, and the quantity changes 
   await expect(plan).toContainText('left 0.375 in, right 0.375 in');
 
   const ways = plan.getByRole('region', { name: 'Ways of working' });
-  await ways.getByText('Work-and-back, turned end to end').click();
+  await ways.getByText('Work-and-back (sheetwise), turned end to end').click();
   await expect(plan).toContainText('The lead and tail margins register the second pass');
   await page.keyboard.press('Control+z');
   await expect(plan).toContainText('The left and right margins register the second pass');

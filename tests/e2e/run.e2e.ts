@@ -90,7 +90,7 @@ test('thirty sheets are run with spoilage, over a power cut, and delivered', asy
   await expect(delivery.getByRole('row', { name: 'Supper 100 104 2 102 100 as ordered' })).toBeVisible();
   await page.getByRole('button', { name: 'Packing slip of delivery 1' }).click();
   await expect(page.getByRole('region', { name: 'Deliveries' })).toContainText(
-    'test packing slip 1.pdf lies in',
+    'test packing slip 1.pdf is in',
   );
   expect(readdirSync(studio.folder)).toContain('test packing slip 1.pdf');
 
