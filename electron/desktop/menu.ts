@@ -44,10 +44,31 @@ export function showMenu(
       ],
     }),
   );
-  Menu.setApplicationMenu(Menu.buildFromTemplate(isMac ? [{ role: 'appMenu' }, ...menus] : menus));
+  const ofMac = [appMenu(choose), ...menus.slice(0, -1), { role: 'windowMenu' as const }, ...menus.slice(-1)];
+  Menu.setApplicationMenu(Menu.buildFromTemplate(isMac ? ofMac : menus));
 }
 
 const LEAVING: readonly MenuItemConstructorOptions[] = [{ type: 'separator' }, { role: 'quit' }];
+
+/** The first menu on a Mac. What it tells of the program is told where it is told elsewhere: in the window. */
+function appMenu(choose: (action: ActionName) => void): MenuItemConstructorOptions {
+  return {
+    role: 'appMenu',
+    submenu: [
+      { label: ACTIONS['show-about'].label, click: () => choose('show-about') },
+      { type: 'separator' },
+      { label: ACTIONS['open-settings'].label, click: () => choose('open-settings') },
+      { type: 'separator' },
+      { role: 'services' },
+      { type: 'separator' },
+      { role: 'hide' },
+      { role: 'hideOthers' },
+      { role: 'unhide' },
+      { type: 'separator' },
+      { role: 'quit' },
+    ],
+  };
+}
 
 const NAMED: Readonly<Record<string, string>> = {
   Mod: 'CmdOrCtrl',

@@ -26,14 +26,18 @@ export class WindowState {
     this.#file = new OwnFile(join(home, 'window.json'), stored);
   }
 
-  /** The place to open at. A screen that is no longer there is forgotten. */
+  /** The place to open at. A screen that is no longer there is forgotten, and no window is larger than all that are. */
   async read(): Promise<WindowPlace> {
-    const { x, y, width, height, maximized } = await this.#file.read();
+    const kept = await this.#file.read();
+    const { x, y, maximized } = kept;
+    const areas = screen.getAllDisplays().map(({ workArea }) => workArea);
+    const width = Math.min(kept.width, Math.max(...areas.map((area) => area.width)));
+    const height = Math.min(kept.height, Math.max(...areas.map((area) => area.height)));
     const size = { width, height };
     const isSeen =
       x !== undefined &&
       y !== undefined &&
-      screen.getAllDisplays().some(({ workArea: area }) => {
+      areas.some((area) => {
         const across = Math.min(x + width, area.x + area.width) - Math.max(x, area.x);
         const along = Math.min(y + height, area.y + area.height) - Math.max(y, area.y);
         return across >= LEAST_SEEN && along >= LEAST_SEEN;

@@ -175,6 +175,12 @@ describe('the window', () => {
       electron.displays = [{ workArea: { x: -1920, y: 0, width: 1920, height: 1080 } }];
     });
     expect(rig.window.bounds).toEqual({ x: 100, y: 100, width: 1400, height: 900 });
+    await rig.quit();
+    // Only the small screen of a laptop is left.
+    await start((electron) => {
+      electron.displays = [{ workArea: { x: 0, y: 0, width: 1366, height: 728 } }];
+    });
+    expect(rig.window.bounds).toEqual({ x: 100, y: 100, width: 1366, height: 728 });
   });
 
   it('is told of to a starter that listens, and to nobody else', async () => {

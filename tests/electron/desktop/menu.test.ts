@@ -81,7 +81,27 @@ describe('the native menu', () => {
         .flatMap((m) => [m, ...(m.submenu ?? [])])
         .flatMap((i) => i.role ?? []);
     expect(roles(false)).toEqual(['quit', 'cut', 'copy', 'paste', 'togglefullscreen']);
-    expect(roles(true)).toEqual(['appMenu', 'cut', 'copy', 'paste', 'togglefullscreen']);
+    // @source Apple, Human Interface Guidelines, The menu bar: the app's menu first, Window before Help (from memory)
+    const ofTheApp = ['appMenu', 'services', 'hide', 'hideOthers', 'unhide', 'quit'];
+    expect(roles(true)).toEqual([...ofTheApp, 'cut', 'copy', 'paste', 'togglefullscreen', 'windowMenu']);
+    expect(show(true).map((m) => m.label ?? m.role)).toEqual([
+      'appMenu',
+      'File',
+      'Edit',
+      'Arrange',
+      'Sheet',
+      'View',
+      'windowMenu',
+      'Help',
+    ]);
+  });
+
+  it('tells of the program in the window, also from the first menu of a Mac', () => {
+    const [first] = show(true);
+    for (const label of ['About Turnlay', 'Settings…']) {
+      first?.submenu?.find((i) => i.label === label)?.click?.();
+    }
+    expect(chosen).toEqual(['show-about', 'open-settings']);
   });
 
   it('draws its lines where the list of actions says', () => {
