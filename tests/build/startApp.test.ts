@@ -47,7 +47,8 @@ beforeEach(() => {
   mirror.asked.length = 0;
 });
 afterEach(() => {
-  if (started?.exitCode === null) started.kill('SIGKILL');
+  // With whatever it has started.
+  if (started?.exitCode === null && started.pid !== undefined) process.kill(-started.pid, 'SIGKILL');
 });
 
 /** Starts; gives what it has said so far, and its end. */
@@ -71,7 +72,7 @@ function start(args: readonly string[] = [], more: Readonly<Record<string, strin
   const child = spawn(
     process.execPath,
     ['--import', 'tsx', join(repository, 'tests/kit/startIn.ts'), house, ...args],
-    { cwd: repository, env, stdio: ['ignore', 'pipe', 'inherit'] },
+    { cwd: repository, env, stdio: ['ignore', 'pipe', 'inherit'], detached: true },
   );
   started = child;
   const said = { text: '' };
