@@ -12,7 +12,9 @@ export default defineConfig({
   outputDir: 'reports/e2e',
   reporter: 'list',
   workers: 1,
-  timeout: 60_000,
+  // Only what hangs is ended by these: a busy machine may take its time.
+  timeout: 600_000,
+  expect: { timeout: 60_000 },
   forbidOnly: true,
   // Large bundles are loaded as they are.
   build: { external: ['**/dist/**'] },

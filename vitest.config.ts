@@ -4,7 +4,10 @@ const SHARED = 'tests/shared/**/*.test.ts';
 
 export default defineConfig({
   test: {
-    testTimeout: 120_000,
+    setupFiles: ['tests/kit/drawnCases.ts'],
+    // Only what hangs is ended by it: a busy machine may take its time.
+    testTimeout: 900_000,
+    hookTimeout: 900_000,
     projects: [
       {
         extends: true,

@@ -33,7 +33,6 @@ async function beginAndSave(studio: Studio, shell: ShellPage): Promise<BenchPage
 test('from two dropped PDFs to proved sheets, a back on its head found and mended on the way', async ({
   studio,
 }) => {
-  test.setTimeout(120_000);
   const { page } = studio;
   const shell = new ShellPage(page);
   const bench = await beginAndSave(studio, shell);
@@ -88,8 +87,6 @@ test('from two dropped PDFs to proved sheets, a back on its head found and mende
   await page.getByText('hot', { exact: true }).first().dblclick();
   await page.getByRole('button', { name: 'Choose this folder' }).click();
   await page.getByRole('button', { name: 'Send the sheets' }).click();
-  await expect(page.getByRole('region', { name: 'Proof' })).toContainText('All are right.', {
-    timeout: 60_000,
-  });
+  await expect(page.getByRole('region', { name: 'Proof' })).toContainText('All are right.');
   expect(readdirSync(studio.at('hot'))).toEqual([SHEETS]);
 });

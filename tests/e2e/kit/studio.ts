@@ -76,7 +76,7 @@ export const test = base.extend<{ readonly studio: Studio }, { readonly app: str
     async ({}, use) => {
       await use(await builtApp(() => undefined));
     },
-    { scope: 'worker', timeout: 180_000 },
+    { scope: 'worker', timeout: 600_000 },
   ],
   studio: async ({ page, app }, use) => {
     const folder = mkdtempSync(join(tmpdir(), 'turnlay-studio-'));

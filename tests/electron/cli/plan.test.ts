@@ -73,7 +73,7 @@ describe('plan', () => {
     ]);
   });
 
-  it('measures the ink of the art, and says in words what is best', { timeout: 60_000 }, async () => {
+  it('measures the ink of the art, and says in words what is best', async () => {
     const { code, out, said } = await turnlayPlan(
       at('brief.json'),
       '--library',

@@ -39,7 +39,7 @@ beforeAll(async () => {
 afterAll(() => rm(folder, { recursive: true }));
 
 describe('lay, send and prove', () => {
-  it('run the main job from brief to proved sheets', { timeout: 60_000 }, async () => {
+  it('run the main job from brief to proved sheets', async () => {
     await mkdir(at('rip'));
     const laid = await turnlay('lay', at('brief.json'), '--job', at('jobs', 'none.json'), '--json');
     expect([laid.code, JSON.parse(laid.out).error.code]).toEqual([1, 'folder-missing']);
@@ -201,7 +201,7 @@ describe('art that cannot be used', () => {
 });
 
 describe('the demo', () => {
-  it('draws its art and runs two jobs to proved sheets', { timeout: 60_000 }, async () => {
+  it('draws its art and runs two jobs to proved sheets', async () => {
     const demo = await turnlay('demo', at('demo'));
     expect(demo.code).toBe(0);
     expect(demo.out.match(/all right/g)).toHaveLength(2);

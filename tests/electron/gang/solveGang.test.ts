@@ -7,6 +7,7 @@ import { fillingsOf, fillingsProgram, readFillings } from '../../../shared/gang/
 import { type GangOrder, weighGang } from '../../../shared/gang/gang.ts';
 import { lengthsProgram, readLengths, writeLengths } from '../../../shared/gang/lengthsProgram.ts';
 import { readRuns, runsProgram } from '../../../shared/gang/runsProgram.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { cheapestByTrying, publishedGang } from '../../kit/gangOrders.ts';
 
 async function plan(order: GangOrder, seconds = 20): Promise<GangAnswer> {
@@ -48,7 +49,7 @@ describe('A planned gang run', () => {
           expect(found.cost).toBeCloseTo(best, 9);
         },
       ),
-      { numRuns: 30 },
+      drawnCases(30),
     );
   });
 

@@ -86,15 +86,19 @@ describe('a name that is typed', () => {
     expect(codeOf(await makeFolderIn(entries, folder, 'To the RIP'))).toBe('file-exists');
   });
 
-  it.each(['', '   ', '.turnlay', '..', '../up', 'a/b', 'a\\b', 'a:b', 'what?', 'tab\there', '.hidden'])(
+  it.each(['', '   ', '..', '../up', 'a/b', 'a\\b', 'a:b', 'what?', 'tab\there', '.hidden'])(
     'is refused when it is %j',
     async (name) => {
       expect(codeOf(newFileIn(entries, folder, name))).toBe('name-unusable');
-      expect(name === '.turnlay' ? 'name-unusable' : codeOf(await makeFolderIn(entries, folder, name))).toBe(
-        'name-unusable',
-      );
+      expect(codeOf(await makeFolderIn(entries, folder, name))).toBe('name-unusable');
     },
   );
+
+  it('is refused when it is an ending alone, which would be a hidden file or folder', async () => {
+    expect(codeOf(newFileIn(entries, folder, '.turnlay'))).toBe('name-unusable');
+    expect(codeOf(await makeFolderIn(entries, folder, '.turnlay'))).toBe('name-unusable');
+    expect(existsSync(rig.at('.turnlay'))).toBe(false);
+  });
 });
 
 describe('a dialog of the system', () => {

@@ -6,6 +6,7 @@ import { HEADS, type Head, type ReaderTurn } from '../../../shared/geometry/head
 import type { Turn } from '../../../shared/geometry/turn.ts';
 import type { FaceName, Position } from '../../../shared/layout/position.ts';
 import type { ProofJob } from '../../../shared/proof/job.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { drawOddCard, PLAIN } from '../../kit/oddArt.ts';
 import {
   type Draw,
@@ -185,7 +186,7 @@ describe('A sheet that was spoiled on purpose', () => {
           expect(Math.abs(seen!.shift!.lead - lead)).toBeLessThan(0.1);
         },
       ),
-      { numRuns: 4 },
+      drawnCases(4),
     );
   });
 

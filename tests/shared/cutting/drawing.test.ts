@@ -11,6 +11,7 @@ import type { PathShape, WordsShape } from '../../../shared/pdf/document/shape.t
 import { gridToCut, holds, sheetToCut } from '../../kit/cutJobs.ts';
 import { cutAsTold } from '../../kit/cutSimulation.ts';
 import { unitLayouts } from '../../kit/cutTrees.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { measure } from '../../kit/markedJobs.ts';
 import { printForCutting } from '../../kit/printForCutting.ts';
 
@@ -82,7 +83,7 @@ describe('the drawing of a step', () => {
           expect(paths.some(isHatched)).toBe(hasWaste);
         });
       }),
-      { numRuns: 40 },
+      drawnCases(40),
     );
   });
 

@@ -8,6 +8,7 @@ import { planCuts } from '../../../shared/cutting/planCuts.ts';
 import { gridToCut, LARGE_CUTTER, sheetToCut } from '../../kit/cutJobs.ts';
 import { bestToll, type Toll } from '../../kit/cutOrderByBruteForce.ts';
 import { unitLayouts } from '../../kit/cutTrees.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 
 function planned(input: CuttingInput): CuttingOrder {
   const order = planCuts(input);
@@ -51,7 +52,7 @@ describe('the cutting order of a small sheet', () => {
           if (order.ok) expect(order.value.fewest).toBe(true);
         },
       ),
-      { numRuns: 150 },
+      drawnCases(150),
     );
     expect(refused).toBeGreaterThan(5);
   });

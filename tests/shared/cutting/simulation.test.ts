@@ -10,6 +10,7 @@ import { arrangeInputs } from '../../kit/arrangeInputs.ts';
 import { holds, LARGE_CUTTER, sheetToCut } from '../../kit/cutJobs.ts';
 import { cutAsTold, type Finished } from '../../kit/cutSimulation.ts';
 import { unitLayouts } from '../../kit/cutTrees.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { works } from '../../kit/markedJobs.ts';
 import { printForCutting } from '../../kit/printForCutting.ts';
 
@@ -71,7 +72,7 @@ describe('every sheet that is laid out, whatever the work style, the gutter and 
         const { positions } = laid.value;
         expectAllWhole({ ...input, arrangement: positions, hold, cutter: LARGE_CUTTER });
       }),
-      { numRuns: 60 },
+      drawnCases(60),
     );
     expect(laidOut).toBeGreaterThan(30);
   });
@@ -85,7 +86,7 @@ describe('sheets of any parts beside and above one another', () => {
       fc.property(layouts, holds, works, ({ pieces, ...size }, hold, work) => {
         expectAllWhole(sheetToCut(size, pieces, 36, { hold, work }));
       }),
-      { numRuns: 60 },
+      drawnCases(60),
     );
   });
 });
@@ -123,7 +124,7 @@ describe('paper that is cut too large or too small', () => {
           });
         }
       }),
-      { numRuns: 60 },
+      drawnCases(60),
     );
   });
 });

@@ -10,6 +10,7 @@ import { bestOfOne } from '../../../shared/gang/oneForm.ts';
 import { leastRunsFor } from '../../../shared/gang/runLengths.ts';
 import { settleForms } from '../../../shared/gang/settleForms.ts';
 import { startGang } from '../../../shared/gang/startGang.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { cheapestByTrying, publishedGang } from '../../kit/gangOrders.ts';
 
 const { order: I001 } = publishedGang('I001');
@@ -114,7 +115,7 @@ describe('Quick plans', () => {
         expect(least).toBe(best);
         expect(weighGang(order, forms ?? begun.forms).sheets).toBe(best);
       }),
-      { numRuns: 60 },
+      drawnCases(60),
     );
   });
 
@@ -134,7 +135,7 @@ describe('Quick plans', () => {
           expect(weighGang(order, fewerNearBy(order, wasteful, 1e7)).sheets).toBe(least);
         },
       ),
-      { numRuns: 60 },
+      drawnCases(60),
     );
   });
 
@@ -145,7 +146,7 @@ describe('Quick plans', () => {
         expect(plan?.leftOver.every((pieces) => pieces >= 0)).toBe(true);
         expect(plan?.cost).toBeGreaterThanOrEqual(cheapestByTrying(order) - 1e-9);
       }),
-      { numRuns: 60 },
+      drawnCases(60),
     );
     expect(startGang({ ...I001, slots: 2, mostForms: 1 })).toBeUndefined();
   });

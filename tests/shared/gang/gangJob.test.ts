@@ -11,6 +11,7 @@ import { JOB_SCHEMA } from '../../../shared/job/job.ts';
 import { layOutBrief } from '../../../shared/job/layOutJob.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import { supperWith } from '../../kit/briefs.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 
 /** Cards of one size in these numbers, on a sheet that holds so many of them. */
 function cards(quantities: readonly number[], changes: object = {}, onPiece: object = {}): Brief {
@@ -96,7 +97,7 @@ describe('A brief as a gang run', () => {
           });
         },
       ),
-      { numRuns: 40 },
+      drawnCases(40),
     );
   });
 

@@ -9,6 +9,7 @@ import { checkArrangement } from '../../../shared/layout/check.ts';
 import { formsOf } from '../../../shared/layout/forms.ts';
 import type { Lies } from '../../../shared/layout/lies.ts';
 import { arrangeInputs } from '../../kit/arrangeInputs.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { cutOut, hold, print, turned, unturned } from '../../kit/paper.ts';
 import published from '../../reference/cutting/identical_rectangles.json' with { type: 'json' };
 
@@ -299,9 +300,7 @@ describe('every style, turn, reader and lie', () => {
     centring: fc.constant({ across: 'centre', along: 'centre' } as const),
   });
 
-  it('gives a sheet that prints, cuts and reads right, with nothing over anything else', {
-    timeout: 60_000,
-  }, () => {
+  it('gives a sheet that prints, cuts and reads right, with nothing over anything else', () => {
     let laidOut = 0;
     fc.assert(
       fc.property(inputs, (input) => {
@@ -350,7 +349,7 @@ describe('every style, turn, reader and lie', () => {
         }
         if (hasOneForm(input.work)) expect(positions.length % 2).toBe(0);
       }),
-      { numRuns: 150 },
+      drawnCases(150),
     );
     expect(laidOut).toBeGreaterThan(75);
   });

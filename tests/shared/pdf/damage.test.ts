@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { findTrim } from '../../../shared/pdf/art/findTrim.ts';
 import { openArt } from '../../../shared/pdf/art/openArt.ts';
 import { createFormMaker } from '../../../shared/pdf/form/formMaker.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { CARD, type Objects, pack, signpost, writePages } from '../../kit/pdfs.ts';
 import { throughQpdf } from '../../kit/qpdf.ts';
 
@@ -120,7 +121,7 @@ it('is either opened and placed, or refused in words, however a file is damaged'
         expect((await target.save()).length).toBeGreaterThan(0);
       },
     ),
-    { numRuns: 600 },
+    drawnCases(600),
   );
   expect(opened).toBeGreaterThan(50);
   expect(refused).toBeGreaterThan(50);

@@ -12,6 +12,7 @@ import type { Library, Paper, Printer, StockSheet } from '../../../shared/librar
 import { unbeaten } from '../../../shared/plan/rank.ts';
 import { type Length, points } from '../../../shared/units/length.ts';
 import { supperWith } from '../../kit/briefs.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { card, handPrinter, libraryWith, rates, trayPrinter } from '../../kit/libraries.ts';
 import { briefOf, COVERED, planned } from '../../kit/plans.ts';
 
@@ -163,7 +164,7 @@ describe('the candidates that no other beats', () => {
         );
         expect(new Set(found.map(written))).toEqual(new Set(best.map(written)));
       }),
-      { numRuns: 6 },
+      drawnCases(6),
     );
   });
 

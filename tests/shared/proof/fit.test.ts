@@ -4,6 +4,7 @@ import { AT_REST, addStep, longest } from '../../../shared/proof/displacement.ts
 import { fitPicture } from '../../../shared/proof/fit.ts';
 import { shrink } from '../../../shared/proof/pyramid.ts';
 import { directionsIn } from '../../../shared/proof/structure.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { lopsidedPaint, PAPER, type Paint, paintedSight, pictureOfLetters } from '../../kit/painted.ts';
 
 const [WIDTH, HEIGHT] = [140, 100];
@@ -36,7 +37,7 @@ describe('A picture that was moved', () => {
         expect(Math.abs(displacement.dy - dy)).toBeLessThan(0.1);
         expect([displacement.xx, displacement.xy, displacement.yx, displacement.yy]).toEqual([0, 0, 0, 0]);
       }),
-      { numRuns: 25 },
+      drawnCases(25),
     );
   });
 

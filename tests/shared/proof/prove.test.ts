@@ -7,6 +7,7 @@ import type { Finding, ProofReport } from '../../../shared/proof/finding.ts';
 import type { ProofJob } from '../../../shared/proof/job.ts';
 import type { Look, Sides } from '../../../shared/proof/looks.ts';
 import { prove } from '../../../shared/proof/prove.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import {
   backOnSide2,
   lopsidedPaint,
@@ -111,7 +112,7 @@ describe('A sheet that was printed right', () => {
           for (const { reaches, wanted } of bleed) expect([reaches, wanted]).toEqual([3.18, 3.18]);
         }
       }),
-      { numRuns: 6 },
+      drawnCases(6),
     );
   });
 
@@ -234,7 +235,7 @@ describe('A sheet that was spoiled', () => {
           const kinds = new Set(brief(run(job, pieces, sides).findings));
           expect([...kinds]).toEqual([`${kind} ${position}/${side}`]);
         }),
-        { numRuns: 2 },
+        drawnCases(2),
       );
     });
   }
@@ -257,7 +258,7 @@ describe('A sheet that was spoiled', () => {
         if (off < 0.22) expect(brief(report.findings)).toEqual([]);
         if (off > 0.28) expect(brief(report.findings)).toEqual([`off-place 2/${side}`]);
       }),
-      { numRuns: 10 },
+      drawnCases(10),
     );
   });
 

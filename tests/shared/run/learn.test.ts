@@ -7,6 +7,7 @@ import type { RunEvent } from '../../../shared/run/events.ts';
 import { learnFrom } from '../../../shared/run/learn.ts';
 import type { Run } from '../../../shared/run/run.ts';
 import { takeLearned } from '../../../shared/run/takeLearned.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { plannedSupper, roundPlan } from '../../kit/plannedRuns.ts';
 import { delivered, go, good, load, runOf, spoiled, supperRun, trimmed, turned } from '../../kit/runs.ts';
 
@@ -95,7 +96,7 @@ describe('the overs', () => {
         expect(covers(percent)).toBeGreaterThanOrEqual(0.9 * all.length);
         if (percent > 0) expect(covers(percent - 0.5)).toBeLessThan(0.9 * all.length);
       }),
-      { numRuns: 60 },
+      drawnCases(60),
     );
   });
 });

@@ -5,6 +5,7 @@ import type { RunEvent } from '../../../shared/run/events.ts';
 import { readLog, writeEntry } from '../../../shared/run/logText.ts';
 import { addEntry } from '../../../shared/run/run.ts';
 import { countSpoiled } from '../../../shared/run/sheets.ts';
+import { drawnCases } from '../../kit/drawnCases.ts';
 import { entryOf, runIn, supperRun } from '../../kit/runs.ts';
 
 /** Where a real sheet of paper is. Sheets are looked at one by one, as somebody who walks about the shop would. */
@@ -193,6 +194,6 @@ it('never loses or invents a sheet, whatever is counted, taken back and cut off 
         commands,
       );
     }),
-    { numRuns: 120 },
+    drawnCases(120),
   );
 });

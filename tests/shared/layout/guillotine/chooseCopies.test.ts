@@ -5,6 +5,7 @@ import { chooseCopies, type OrderedKind } from '../../../../shared/layout/guillo
 import { cellsOf } from '../../../../shared/layout/guillotine/cutTree.ts';
 import { reachable } from '../../../kit/cutByBruteForce.ts';
 import { isCuttable, liesClean } from '../../../kit/cuttable.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 
 const card = (name: string, quantity: number, changes: Partial<OrderedKind> = {}): OrderedKind => ({
   name,
@@ -162,7 +163,7 @@ describe('small cases by trying everything', () => {
         expect(isCuttable(cells)).toBe(true);
         expect(liesClean(cells, { w, h })).toBe(true);
       }),
-      { numRuns: 150 },
+      drawnCases(150),
     );
   });
 });

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { mostAnyhow, mostCells } from '../../../../shared/layout/guillotine/countBounds.ts';
 import { layIdentical } from '../../../../shared/layout/guillotine/identical.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 import published from '../../../reference/cutting/identical_rectangles.json' with { type: 'json' };
 
 it.each(published.instances.map((i) => [`${i.l} x ${i.w} in ${i.L} x ${i.W}`, i] as const))(
@@ -38,7 +39,7 @@ it('is never less than what can be laid', () => {
       expect(mostCells(w, h, a, b)).toBeGreaterThanOrEqual(count);
       expect(mostAnyhow(w, h, a, b)).toBeGreaterThanOrEqual(count);
     }),
-    { numRuns: 300 },
+    drawnCases(300),
   );
 });
 
@@ -65,6 +66,6 @@ it('is the least of all ways to count the sides, and of the bound by bars', () =
       }
       expect(mostAnyhow(w, h, a, b)).toBe(least);
     }),
-    { numRuns: 200 },
+    drawnCases(200),
   );
 });

@@ -7,6 +7,7 @@ import { layIdentical } from '../../../../shared/layout/guillotine/identical.ts'
 import type { Lies } from '../../../../shared/layout/lies.ts';
 import { mostIdentical } from '../../../kit/cutByBruteForce.ts';
 import { isCuttable, liesClean } from '../../../kit/cuttable.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 import published from '../../../reference/cutting/identical_rectangles.json' with { type: 'json' };
 
 const INCH = 72;
@@ -100,7 +101,7 @@ describe('small cases by trying every cut', () => {
           }
         },
       ),
-      { numRuns: 200 },
+      drawnCases(200),
     );
   });
 });

@@ -7,6 +7,7 @@ import type { Effort } from '../../../../shared/layout/guillotine/limitedSearch.
 import { cutUnlimited } from '../../../../shared/layout/guillotine/unlimited.ts';
 import { bestValue } from '../../../kit/cutByBruteForce.ts';
 import { isCuttable, liesClean } from '../../../kit/cuttable.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 import index from '../../../reference/cutting/index.json' with { type: 'json' };
 
 interface Instance {
@@ -126,7 +127,7 @@ describe('only so many copies of each', () => {
           expect(isCuttable(cut.cells)).toBe(true);
         },
       ),
-      { numRuns: 120 },
+      drawnCases(120),
     );
   });
 

@@ -14,6 +14,7 @@ import {
   relaxedLayout,
 } from '../../../../shared/layout/guillotine/relaxation.ts';
 import type { Builder } from '../../../../shared/layout/guillotine/unlimitedSearch.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 
 /** A layout as the sizes and kinds it was made of. */
 const spelt: Builder<string> = {
@@ -109,7 +110,7 @@ describe('boxes', () => {
           }
         },
       ),
-      { numRuns: 200 },
+      drawnCases(200),
     );
   });
 

@@ -5,6 +5,7 @@ import { mostCells } from '../../../../shared/layout/guillotine/countBounds.ts';
 import { searchPinwheels } from '../../../../shared/layout/guillotine/pinwheels.ts';
 import { stopsFor } from '../../../../shared/layout/guillotine/stops.ts';
 import { type Builder, searchUnlimited } from '../../../../shared/layout/guillotine/unlimitedSearch.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 
 const ways = (a: number, b: number) => [
   { w: a, h: b, onItsSide: false, kind: 0, value: 1 },
@@ -53,7 +54,7 @@ describe('the search', () => {
         expect(found.valueAt(...corner)).toBe(count);
         expect(found.layoutAt(...corner, counting)).toBe(blocks);
       }),
-      { numRuns: 150 },
+      drawnCases(150),
     );
   });
 
@@ -136,7 +137,7 @@ describe('pinwheels', () => {
           expect(laid).toBeLessThanOrEqual(mostAtAll(w, h, a, b));
         },
       ),
-      { numRuns: 60 },
+      drawnCases(60),
     );
   });
 });

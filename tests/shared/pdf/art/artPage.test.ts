@@ -5,6 +5,7 @@ import { HEADS } from '../../../../shared/geometry/head.ts';
 import type { Rect } from '../../../../shared/geometry/space.ts';
 import { apply } from '../../../../shared/geometry/transform.ts';
 import type { ArtPage } from '../../../../shared/pdf/art/artPage.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 import { type Box, CARD, type PageParts, writeObjects, writePages } from '../../../kit/pdfs.ts';
 import { opened } from '../../../kit/placed.ts';
 
@@ -222,7 +223,7 @@ it('agrees with pdfinfo on every box of random pages', async () => {
         }
       }
     }),
-    { numRuns: 5 },
+    drawnCases(5),
   );
 });
 
@@ -263,7 +264,7 @@ it('finds each corner of random pages where it was put', async () => {
         expect(page.size.w).toBeCloseTo((rotate % 180 === 0 ? 120 : 80) * u, 9);
       },
     ),
-    { numRuns: 50 },
+    drawnCases(50),
   );
 });
 

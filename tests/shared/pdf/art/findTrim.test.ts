@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { HEADS, type Head, lying } from '../../../../shared/geometry/head.ts';
 import { findTrim, type TrimWish } from '../../../../shared/pdf/art/findTrim.ts';
 import { FIT } from '../../../../shared/pdf/art/fit.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 import { type Box, type PageParts, writePages } from '../../../kit/pdfs.ts';
 import { opened } from '../../../kit/placed.ts';
 
@@ -368,7 +369,7 @@ it('finds the same trim however the page is written and turned', async () => {
         expect(found.bleedReach.top).toBeCloseTo(top, 9);
       },
     ),
-    { numRuns: 100 },
+    drawnCases(100),
   );
 });
 

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { FaultCode } from '../../../../shared/fault/result.ts';
 import { type OpenOptions, openArt } from '../../../../shared/pdf/art/openArt.ts';
 import { asStream } from '../../../../shared/pdf/art/peek.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 import { CARD, signpost, writeObjects, writePages } from '../../../kit/pdfs.ts';
 import { opened } from '../../../kit/placed.ts';
 import { throughQpdf } from '../../../kit/qpdf.ts';
@@ -271,6 +272,6 @@ it('never throws, whatever bytes follow the header', async () => {
       const art = await openArt(Buffer.concat([text('%PDF-1.7\n'), bytes]));
       expect(art.ok).toBe(false);
     }),
-    { numRuns: 200 },
+    drawnCases(200),
   );
 });

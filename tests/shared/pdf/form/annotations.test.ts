@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { HEADS } from '../../../../shared/geometry/head.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 import { CARD, type Objects, signpost, writePages } from '../../../kit/pdfs.ts';
 import { opened, placed } from '../../../kit/placed.ts';
 import { colourAt, picturesByPoppler, unlikeness } from '../../../kit/poppler.ts';
@@ -84,7 +85,7 @@ describe('an annotation that prints', () => {
         const { picture } = await place(bytes);
         expect(unlikeness(picture, picturesByPoppler(bytes)[0]!, 60)).toBeLessThan(0.0005);
       }),
-      { numRuns: 8 },
+      drawnCases(8),
     );
   });
 

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { HEADS, type Head, lying } from '../../../../shared/geometry/head.ts';
 import type { Rect } from '../../../../shared/geometry/space.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 import { type Box, type PageParts, signpost, writePages } from '../../../kit/pdfs.ts';
 import { opened, type Placing, placed } from '../../../kit/placed.ts';
 import {
@@ -141,7 +142,7 @@ describe('a placed page, drawn by poppler', () => {
           expect(unlikeness(form, cutPicture(original, boxes[i]!))).toBe(0);
         });
       }),
-      { numRuns: 4 },
+      drawnCases(4),
     );
   });
 });

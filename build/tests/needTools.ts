@@ -1,6 +1,6 @@
 // The independent tools that the tests check against: installed where that is possible, else named in one sentence.
 import { spawnSync } from 'node:child_process';
-import { findBrowser } from './findBrowser.ts';
+import { findBrowser } from '../findBrowser.ts';
 
 /** Each tool, the Debian package that brings it, and what the tests need it for. */
 const TOOLS = [
