@@ -35,6 +35,60 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   contract: ['fault', 'geometry', 'units', 'layout', 'job', 'run', 'pdf', 'proof', 'library', 'ink', 'gang'],
 };
 
+/** What each room of the window may import of renderer/, besides itself. No room but the frame imports another room. */
+const RENDERER_PARTS: Readonly<Record<string, readonly string[]>> = {
+  look: [],
+  actions: [],
+  controls: [],
+  hostClient: [],
+  draft: ['controls'],
+  state: ['draft'],
+  'art-pictures': ['hostClient', 'state'],
+  sheet: ['art-pictures', 'controls'],
+  desk: ['hostClient', 'state', 'actions', 'draft'],
+  art: ['hostClient', 'state', 'actions', 'controls', 'art-pictures', 'desk'],
+  plan: ['hostClient', 'state', 'controls', 'desk'],
+  bench: ['state', 'actions', 'controls', 'art-pictures', 'sheet'],
+  lighttable: ['hostClient', 'state', 'actions', 'controls', 'art-pictures', 'sheet'],
+  run: ['state', 'actions', 'controls', 'desk'],
+  brief: ['hostClient', 'state', 'controls', 'draft', 'desk'],
+  library: ['state', 'actions', 'controls', 'draft', 'desk'],
+  boxes: ['hostClient', 'state', 'actions', 'controls', 'desk', 'library'],
+  frame: [
+    ...['hostClient', 'state', 'actions', 'controls', 'desk', 'boxes'],
+    ...['brief', 'art', 'plan', 'bench', 'lighttable', 'run'],
+  ],
+};
+
+/** Where programs and threads start: what none of them reaches is dead. */
+export const ENTRIES: readonly string[] = [
+  'electron/cli/turnlay.ts',
+  'electron/desktop/main.ts',
+  'electron/desktop/preload.ts',
+  'electron/loopback/main.ts',
+  ...['art/startArtWorker', 'coverage/startCoverageWorker', 'gang/startGangWorker'].map(threadAt),
+  ...['host/startSendWorker', 'ticket/startTicketWorker'].map(threadAt),
+  'renderer/main.tsx',
+  'renderer/plan/planWorker.ts',
+];
+
+function threadAt(name: string): string {
+  return `electron/${name}.mjs`;
+}
+
+const anyOf = (paths: readonly string[]) =>
+  `^(${paths.map((path) => path.replaceAll('.', '\\.')).join('|')})$`;
+
+function roomRule(part: string, allowed: readonly string[]): IForbiddenRuleType {
+  return {
+    name: `renderer-${part}-imports`,
+    comment: `renderer/${part} may import ${[part, ...allowed].join(', ')} of renderer/.`,
+    severity: 'error',
+    from: { path: `^renderer/${part}/` },
+    to: { path: '^renderer/', pathNot: `^renderer/(${[part, ...allowed].join('|')})/` },
+  };
+}
+
 function partRules(part: string, allowed: readonly string[]): IForbiddenRuleType[] {
   const libraries = PURE_LIBRARIES[part] ?? [];
   return [
@@ -63,6 +117,17 @@ function partRules(part: string, allowed: readonly string[]): IForbiddenRuleType
 
 export const LAYER_RULES: IForbiddenRuleType[] = [
   ...Object.entries(SHARED_PARTS).flatMap(([part, allowed]) => partRules(part, allowed)),
+  ...Object.entries(RENDERER_PARTS).map(([part, allowed]) => roomRule(part, allowed)),
+  {
+    name: 'renderer-parts-known',
+    comment: 'Every part of renderer/ has its rule here.',
+    severity: 'error',
+    from: {
+      path: '^renderer/',
+      pathNot: `^renderer/((${Object.keys(RENDERER_PARTS).join('|')})/|main\\.tsx$)`,
+    },
+    to: {},
+  },
   {
     name: 'shared-parts-known',
     comment: 'Every part of shared/ has its rule here.',
@@ -100,9 +165,9 @@ export const LAYER_RULES: IForbiddenRuleType[] = [
   },
   {
     name: 'no-dead-files',
-    comment: 'Every file that ships is imported by another, or is where a program starts.',
+    comment: 'Every file that ships is reached from where a program or a thread starts.',
     severity: 'error',
-    from: { orphan: true, path: '^(shared|electron|renderer)/', pathNot: '^electron/cli/turnlay\\.ts$' },
-    to: {},
+    from: { path: anyOf(ENTRIES) },
+    to: { path: '^(shared|electron|renderer)/', pathNot: anyOf(ENTRIES), reachable: false },
   },
 ];

@@ -1,8 +1,8 @@
 // The layout benchmark: how long the guillotine optimum takes, and the published instance too long for the tests.
 import { readFileSync } from 'node:fs';
 import { layIdentical } from '../../shared/layout/guillotine/identical.ts';
-import { cutUnlimited } from '../../shared/layout/guillotine/unlimited.ts';
 import { POINTS_PER } from '../../shared/units/length.ts';
+import { cutUnlimited } from '../../tests/kit/cutUnlimited.ts';
 
 /** Cell and region in mm: usual cards, and sizes chosen to have as many stops as can be. */
 const CASES = [

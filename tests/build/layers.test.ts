@@ -1,10 +1,10 @@
 // The layers of the house are kept: the tree holds no violation, and one planted for each rule is caught.
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import { afterAll, describe, expect, it } from 'vitest';
-import { LAYER_RULES } from '../../build/layers.ts';
+import { ENTRIES, LAYER_RULES } from '../../build/layers.ts';
 
 const HOUSE = ['shared', 'electron', 'renderer'];
 
@@ -30,6 +30,10 @@ describe('the layers', () => {
     const result = await inspect(join(import.meta.dirname, '../..'), HOUSE);
     expect(result.summary.totalCruised).toBeGreaterThan(40);
     expect(result.summary.violations.map((v) => `${v.rule.name}: ${v.from} -> ${v.to}`)).toEqual([]);
+  });
+
+  it('know where programs start', () => {
+    expect(ENTRIES.filter((path) => !existsSync(join(import.meta.dirname, '../..', path)))).toEqual([]);
   });
 
   const planted: string[] = [];
@@ -116,7 +120,20 @@ describe('the layers', () => {
       'no-circles',
       { 'electron/a.ts': use('./b.ts'), 'electron/b.ts': `${use('./a.ts')}export { used as other };\n` },
     ],
-    ['no-dead-files', { 'electron/a.ts': other }],
+    ['renderer-sheet-imports', { 'renderer/sheet/a.ts': use('../bench/b.ts'), 'renderer/bench/b.ts': other }],
+    ['renderer-desk-imports', { 'renderer/desk/a.ts': use('../plan/b.ts'), 'renderer/plan/b.ts': other }],
+    ['renderer-run-imports', { 'renderer/run/a.ts': use('../plan/b.ts'), 'renderer/plan/b.ts': other }],
+    ['renderer-parts-known', { 'renderer/attic/a.ts': use('../state/b.ts'), 'renderer/state/b.ts': other }],
+    ['no-dead-files', { 'electron/a.ts': other, 'renderer/main.tsx': other }],
+    [
+      'no-dead-files',
+      {
+        'renderer/main.tsx': use('./a.ts'),
+        'renderer/a.ts': other,
+        'shared/layout/b.ts': use('./c.ts'),
+        'shared/layout/c.ts': other,
+      },
+    ],
   ])('catch a violation of %s', async (rule, files) => {
     const folder = plant(files);
     const folders = [...new Set(Object.keys(files).map((name) => name.split('/')[0] ?? ''))];

@@ -1,12 +1,12 @@
 // The chosen candidate: its sheet, all parts of its cost and its time, and the way to the bench.
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
+import { COST_PARTS } from '../../../shared/plan/costParts.ts';
 import { showMoney } from '../../../shared/plan/showMoney.ts';
 import { showTime } from '../../../shared/plan/showTime.ts';
 import { Button } from '../../controls/Button.tsx';
 import { Note } from '../../controls/Note.tsx';
 import { nameWork } from '../nameWork.ts';
 import { CostSwatch } from './CostBar.tsx';
-import { COST_PARTS } from './costParts.ts';
 import { boughtInWords, paperOf, sheetsInWords } from './inWords.ts';
 import { SheetPicture } from './SheetPicture.tsx';
 

@@ -1,6 +1,6 @@
 // The parts of a cost as a bar. Parts are told apart by their hatch, not by colour.
 import type { CostParts } from '../../../shared/plan/candidate.ts';
-import { COST_PARTS, type CostPart } from './costParts.ts';
+import { COST_PARTS, type CostPart } from '../../../shared/plan/costParts.ts';
 
 const LENGTH = 160;
 const HEIGHT = 14;

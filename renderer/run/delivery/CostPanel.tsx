@@ -1,10 +1,10 @@
 // What the run really cost against its plan, part by part, and why.
 
+import { COST_PARTS } from '../../../shared/plan/costParts.ts';
 import { showMoney } from '../../../shared/plan/showMoney.ts';
 import { compareCosts, type PartDifference } from '../../../shared/run/compareCosts.ts';
 import type { Run } from '../../../shared/run/run.ts';
 import { Note } from '../../controls/Note.tsx';
-import { COST_PARTS } from '../../plan/candidates/costParts.ts';
 import { MeasuredForm } from './MeasuredForm.tsx';
 
 export function CostPanel({ run }: { readonly run: Run }) {

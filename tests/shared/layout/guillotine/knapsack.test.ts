@@ -2,11 +2,11 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cutLimited } from '../../../../shared/layout/guillotine/limited.ts';
 import type { Effort } from '../../../../shared/layout/guillotine/limitedSearch.ts';
-import { cutUnlimited } from '../../../../shared/layout/guillotine/unlimited.ts';
 import { bestValue } from '../../../kit/cutByBruteForce.ts';
+import { cutLimited } from '../../../kit/cutLimited.ts';
 import { isCuttable, liesClean } from '../../../kit/cuttable.ts';
+import { cutUnlimited } from '../../../kit/cutUnlimited.ts';
 import { drawnCases } from '../../../kit/drawnCases.ts';
 import index from '../../../reference/cutting/index.json' with { type: 'json' };
 

@@ -1,11 +1,11 @@
 // Several sizes on one sheet, no more copies of each than there are orders for.
-import type { Size } from '../../geometry/space.ts';
-import { blockOf, type CutTree, cellsOf } from './cutTree.ts';
-import { joinParts } from './joinParts.ts';
-import { type Effort, searchLimited } from './limitedSearch.ts';
-import { offeredRegion } from './ticks.ts';
-import type { Offer, ValuedLayout } from './unlimited.ts';
-import { waysToLie } from './ways.ts';
+import type { Size } from '../../shared/geometry/space.ts';
+import { blockOf, type CutTree, cellsOf } from '../../shared/layout/guillotine/cutTree.ts';
+import { joinParts } from '../../shared/layout/guillotine/joinParts.ts';
+import { type Effort, searchLimited } from '../../shared/layout/guillotine/limitedSearch.ts';
+import { offeredRegion } from '../../shared/layout/guillotine/ticks.ts';
+import { waysToLie } from '../../shared/layout/guillotine/ways.ts';
+import type { Offer, ValuedLayout } from './cutUnlimited.ts';
 
 /** An offer of which there are only so many copies (>= 1). */
 export interface LimitedOffer extends Offer {

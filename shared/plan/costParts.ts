@@ -1,5 +1,5 @@
 // The parts of a cost, in the order in which they are shown, and what they are called.
-import type { CostParts } from '../../../shared/plan/candidate.ts';
+import type { CostParts } from './candidate.ts';
 
 export type CostPart = Exclude<keyof CostParts, 'total'>;
 

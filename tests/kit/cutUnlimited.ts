@@ -1,12 +1,12 @@
 // Several sizes on one sheet, as many copies of each as pay best.
-import type { Size } from '../../geometry/space.ts';
-import type { Lies } from '../lies.ts';
-import { blockOf, type CutTree, cellsOf, type LaidCell } from './cutTree.ts';
-import { joinParts } from './joinParts.ts';
-import { stopsFor } from './stops.ts';
-import { offeredRegion } from './ticks.ts';
-import { searchUnlimited } from './unlimitedSearch.ts';
-import { waysToLie } from './ways.ts';
+import type { Size } from '../../shared/geometry/space.ts';
+import { blockOf, type CutTree, cellsOf, type LaidCell } from '../../shared/layout/guillotine/cutTree.ts';
+import { joinParts } from '../../shared/layout/guillotine/joinParts.ts';
+import { stopsFor } from '../../shared/layout/guillotine/stops.ts';
+import { offeredRegion } from '../../shared/layout/guillotine/ticks.ts';
+import { searchUnlimited } from '../../shared/layout/guillotine/unlimitedSearch.ts';
+import { waysToLie } from '../../shared/layout/guillotine/ways.ts';
+import type { Lies } from '../../shared/layout/lies.ts';
 
 /** A kind of piece on offer: the cell it needs (pt, as it lies upright), how it may lie, what a copy is worth (> 0). */
 export interface Offer {
