@@ -1,12 +1,13 @@
 // What is wrong with an arrangement, in words and by position: live on the bench, and once more before sending.
-import { holds, overlap, wholeOf } from '../geometry/rect.ts';
+import { grow, holds, overlap, wholeOf } from '../geometry/rect.ts';
 import { registerEdges } from '../geometry/register.ts';
 import { type SheetEdges, usableArea } from '../geometry/sheet.ts';
-import type { Rect, Size } from '../geometry/space.ts';
+import type { Size } from '../geometry/space.ts';
 import { TOLERANCE } from '../geometry/tolerance.ts';
 import { hasOneForm, turnOf, type Work } from '../geometry/work.ts';
 import type { Unit } from '../units/length.ts';
 import { showLength } from '../units/show.ts';
+import { type Reaches, reachAlong } from './bleedReach.ts';
 import { bleedAreas } from './bleeds.ts';
 import { type Design, designNamed } from './forms.ts';
 import { coincide, partnerOf } from './partner.ts';
@@ -69,8 +70,7 @@ function checkPlace(
   if (usable === undefined || !holds(usable, position.trim)) {
     return say('trim-unprintable', `lies partly where the printer cannot print${sides}.`);
   }
-  const bleed = bleedAreas([{ trim: position.trim, bleed: designNamed(designs, position.piece).bleed }])[0];
-  if (bleed !== undefined && !holds(usable, bleed)) {
+  if (!holds(usable, grow(position.trim, designNamed(designs, position.piece).bleed))) {
     return say('bleed-unprintable', `has bleed where the printer cannot print${sides}.`);
   }
   return [];
@@ -102,20 +102,26 @@ function checkBleeds(
   return arrangement.flatMap((position, i) => {
     const [one, area] = [bleeding[i], areas[i]];
     if (one === undefined || area === undefined) return [];
-    const least = leastReach(one.trim, area);
-    if (least >= one.bleed - TOLERANCE) return [];
-    const message = `${nameOf(position, i)} keeps ${showLength(least, unit)} of its ${showLength(one.bleed, unit)} bleed, because its neighbour is too near.`;
+    const where = sayShort(reachAlong(one.trim, area), one.bleed, unit);
+    if (where === undefined) return [];
+    const message = `${nameOf(position, i)} keeps only part of its ${showLength(one.bleed, unit)} bleed, because a neighbour is too near: ${where}.`;
     return [{ kind: 'bleed-clipped' as const, positions: [i], message }];
   });
 }
 
-function leastReach(trim: Rect, area: Rect): number {
-  return Math.min(
-    trim.x - area.x,
-    trim.y - area.y,
-    area.x + area.w - trim.x - trim.w,
-    area.y + area.h - trim.y - trim.h,
-  );
+/** Edges of side 1, as the printer meets them. */
+const EDGE_NAMES = { top: 'lead edge', bottom: 'tail edge', left: 'left edge', right: 'right edge' } as const;
+
+/** Where a bleed does not reach as far as it should, and how far it does: `0.5 mm at part of the lead edge`. */
+function sayShort(reaches: Reaches, bleed: number, unit: Unit): string | undefined {
+  const short = (['top', 'bottom', 'left', 'right'] as const).flatMap((edge) => {
+    const lacking = reaches[edge].filter(({ reach }) => reach < bleed - TOLERANCE);
+    if (lacking.length === 0) return [];
+    const least = Math.min(...lacking.map(({ reach }) => reach));
+    const part = lacking.length < reaches[edge].length ? 'part of ' : '';
+    return [`${showLength(least, unit)} at ${part}the ${EDGE_NAMES[edge]}`];
+  });
+  return short.length === 0 ? undefined : short.join(', ');
 }
 
 /** One form serves both passes only if it falls on itself when the sheet is turned. */

@@ -1,6 +1,7 @@
 // What one pass prints: the placed faces of a form.
 import type { Head } from '../geometry/head.ts';
 import type { Rect, Side } from '../geometry/space.ts';
+import type { Area } from './bleeds.ts';
 import type { FaceName } from './position.ts';
 
 /** One face as a pass prints it, in the frame of the side being printed (lead edge up), in pt. */
@@ -9,8 +10,8 @@ export interface Placement<S extends Side = Side> {
   readonly face: FaceName;
   readonly trim: Rect<S>;
   readonly head: Head;
-  /** As far as the art is printed: the trim and its bleed, cut back to the middle of a gutter too narrow for both. */
-  readonly bleed: Rect<S>;
+  /** As far as the art is printed: the trim and its bleed, cut back where a gutter is too narrow for both. */
+  readonly bleed: Area<S>;
 }
 
 /** A form: everything that one pass prints. A one-form style has one that serves both passes. */

@@ -1,7 +1,7 @@
 // Crop marks: where the knife goes, told by fine lines that end before any bleed begins.
 import { HEADS, type Head } from '../geometry/head.ts';
 import { layInto } from '../geometry/lie.ts';
-import { growEdges } from '../geometry/rect.ts';
+import { grow, growEdges } from '../geometry/rect.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Rect } from '../geometry/space.ts';
 import { same, within } from '../geometry/tolerance.ts';
@@ -15,10 +15,10 @@ const LENGTH = 5 * POINTS_PER.mm;
 const LEAST = 2 * POINTS_PER.mm;
 const OFFSET = 2 * POINTS_PER.mm;
 
-/** A place on the sheet: what is cut out, and as far as art is printed around it. */
+/** A place on the sheet: what is cut out, and as far as art is printed around it: rectangles side by side. */
 export interface Cell {
   readonly trim: Rect;
-  readonly bleed: Rect;
+  readonly bleed: readonly Rect[];
 }
 
 export interface CropMarks {
@@ -46,7 +46,10 @@ const TURNED_UP: Readonly<Record<Head, SheetEdge>> = { 0: 'lead', 90: 'right', 1
 export function cropMarks(cells: readonly Cell[], area: Rect): CropMarks {
   const towards = HEADS.map((head) => {
     const turn = layInto({ x: 0, y: 0, w: 0, h: 0 }, head);
-    const turned = cells.map((c) => ({ trim: applyToRect(turn, c.trim), bleed: applyToRect(turn, c.bleed) }));
+    const turned = cells.map((c) => ({
+      trim: applyToRect(turn, c.trim),
+      bleed: c.bleed.map((r) => applyToRect(turn, r)),
+    }));
     const strokes = strokesUp(turned, applyToRect(turn, area));
     return { edge: TURNED_UP[head], strokes: strokes.map((s) => applyToRect(inverse(turn), s)) };
   });
@@ -69,15 +72,20 @@ export function cropMarks(cells: readonly Cell[], area: Rect): CropMarks {
 
 /** The strokes that lead upwards from the upper corners of every cell, each a rectangle without width. */
 function strokesUp(cells: readonly Cell[], area: Rect): readonly Rect[] {
-  const placed = cells.map((cell) => ({ trim: cell.trim, free: keptFree(cell) }));
+  const placed = cells.map(({ trim, bleed }) => ({
+    trim,
+    free: [grow(trim, OFFSET), ...bleed.map((r) => keptFree(trim, r))],
+  }));
+  const kept = placed.flatMap(({ free }) => free);
   const fromLeft = area.x + HAIRLINE / 2;
   const toRight = area.x + area.w - HAIRLINE / 2;
   return placed.flatMap(({ trim, free }) => {
-    const start = free.y + free.h;
     return [trim.x, trim.x + trim.w].flatMap((x) => {
       if (!within(fromLeft, x) || !within(x, toRight)) return [];
+      const own = free.filter((f) => within(f.x, x) && within(x, f.x + f.w));
+      const start = Math.max(...own.map((f) => f.y + f.h));
       let end = Math.min(start + LENGTH, area.y + area.h);
-      for (const { free: f } of placed) {
+      for (const f of kept) {
         if (f.y < end && !within(x, f.x) && !within(f.x + f.w, x) && !within(f.y + f.h, start)) end = f.y;
       }
       return within(LEAST, end - start) ? [{ x, y: start, w: 0, h: end - start }] : [];
@@ -85,14 +93,15 @@ function strokesUp(cells: readonly Cell[], area: Rect): readonly Rect[] {
   });
 }
 
-/** What crop marks keep out of around a piece. */
-function keptFree({ trim, bleed }: Cell): Rect {
-  const beyond = (bleedOut: number) => Math.max(OFFSET, bleedOut + CLEAR);
-  return growEdges(trim, {
-    left: beyond(trim.x - bleed.x),
-    right: beyond(bleed.x + bleed.w - trim.x - trim.w),
-    top: beyond(bleed.y + bleed.h - trim.y - trim.h),
-    bottom: beyond(trim.y - bleed.y),
+/** What crop marks keep out of around a rectangle of the printed area of a piece. */
+function keptFree(trim: Rect, printed: Rect): Rect {
+  // An edge that lies within the trim is a step between two rectangles.
+  const by = (out: number) => (within(0, out) ? Math.max(OFFSET - out, CLEAR) : CLEAR);
+  return growEdges(printed, {
+    left: by(trim.x - printed.x),
+    right: by(printed.x + printed.w - trim.x - trim.w),
+    top: by(printed.y + printed.h - trim.y - trim.h),
+    bottom: by(trim.y - printed.y),
   });
 }
 

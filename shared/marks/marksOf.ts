@@ -49,20 +49,23 @@ export function marksOf(input: MarksInput): Marks {
   const cells = distinctCells(
     forms.flatMap((f) => f.placements.flatMap((p) => cellsOnSide1(p, f, turn, sheet))),
   );
-  const block = around(cells.map((c) => c.bleed));
+  const block = around(cells.flatMap((c) => c.bleed));
   if (both === undefined || block === undefined) return { marks: [], notices: [] };
 
   const crops = cropMarks(cells, both);
   const targets = registerTargets(
     sheet,
     marginsAround(both, block),
-    keepClear([...cells.map((c) => c.bleed), ...crops.marks.map(boundsOf)], CLEAR),
+    keepClear([...cells.flatMap((c) => c.bleed), ...crops.marks.map(boundsOf)], CLEAR),
     hasOneForm(work) ? turn : undefined,
   );
   const view = viewOf(form.number, turn, sheet);
   const register = [...crops.marks, ...targets.marks].map((m) => carryMark(m, view));
 
-  const taken = [...cells.map((c) => applyToRect(view, c.bleed)), ...register.map(boundsOf)];
+  const taken = [
+    ...cells.flatMap((c) => c.bleed.map((r) => applyToRect(view, r))),
+    ...register.map(boundsOf),
+  ];
   const margins = marginsAround(printableArea(sheet, unprintable), applyToRect(view, block));
   const marks: Mark[] = [...register];
   const place = (stamps: readonly Stamp[], places: readonly Place[]): boolean => {
@@ -107,7 +110,7 @@ function cellsOnSide1(
 ): readonly Cell[] {
   return form.sides.map((side) => {
     const view = viewOf(side, turn, sheet);
-    return { trim: applyToRect(view, trim), bleed: applyToRect(view, bleed) };
+    return { trim: applyToRect(view, trim), bleed: bleed.map((r) => applyToRect(view, r)) };
   });
 }
 
@@ -115,8 +118,7 @@ function cellsOnSide1(
 function distinctCells(cells: readonly Cell[]): readonly Cell[] {
   const found = new Map<string, Cell>();
   for (const cell of cells) {
-    const { trim, bleed } = cell;
-    const key = [trim.x, trim.y, trim.w, trim.h, bleed.x, bleed.y, bleed.w, bleed.h].map((v) => v.toFixed(3));
+    const key = [cell.trim, ...cell.bleed].flatMap(({ x, y, w, h }) => [x, y, w, h].map((v) => v.toFixed(3)));
     found.set(key.join(' '), cell);
   }
   return [...found.values()];

@@ -97,7 +97,8 @@ function printedOn(brief: Brief, positions: readonly Position[]): readonly Print
     for (const { piece, face, bleed } of form.placements) {
       const key = `${face} ${piece}`;
       const before = printed.get(key)?.area ?? 0;
-      printed.set(key, { piece, face, area: before + form.sides.length * squareMetres(bleed) });
+      const area = bleed.reduce((sum, rect) => sum + squareMetres(rect), 0);
+      printed.set(key, { piece, face, area: before + form.sides.length * area });
     }
   }
   return [...printed.values()];

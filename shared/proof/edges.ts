@@ -1,5 +1,6 @@
 // The four edges of something upright, and where they are when it lies otherwise.
-import type { Edges } from '../geometry/space.ts';
+import type { Edges, Size } from '../geometry/space.ts';
+import type { Reaches } from '../layout/bleedReach.ts';
 import { type Direction, type Step, undoSteps } from './hand.ts';
 
 /** All four, in the order they are told. */
@@ -19,8 +20,15 @@ export function edgeTowards({ x, y }: Direction): keyof Edges {
   return y < 0 ? 'bottom' : 'top';
 }
 
-/** Lengths at the edges of a trim on side 1, as lengths at the edges of the face that these steps bring up. */
-export function onFace(lengths: Edges, steps: readonly Step[]): Edges {
-  const at = (edge: keyof Edges) => lengths[edgeTowards(undoSteps(OUTWARD[edge], steps))];
+/** How far a bleed reaches around a trim on side 1, as it reaches around the face that these steps bring up. */
+export function onFace(reaches: Reaches, trim: Size, steps: readonly Step[]): Reaches {
+  const at = (edge: keyof Edges) => {
+    const onSide = edgeTowards(undoSteps(OUTWARD[edge], steps));
+    const along = undoSteps(edge === 'top' || edge === 'bottom' ? { x: 1, y: 0 } : { x: 0, y: 1 }, steps);
+    if (along.x + along.y > 0) return reaches[onSide];
+    const length = onSide === 'top' || onSide === 'bottom' ? trim.w : trim.h;
+    const turned = reaches[onSide].map((s) => ({ ...s, from: length - s.to, to: length - s.from }));
+    return turned.reverse();
+  };
   return { left: at('left'), right: at('right'), top: at('top'), bottom: at('bottom') };
 }

@@ -3,6 +3,8 @@ import { type Head, lying } from '../geometry/head.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Edges, Rect } from '../geometry/space.ts';
 import { same } from '../geometry/tolerance.ts';
+import { leastReach, type Reaches } from '../layout/bleedReach.ts';
+import type { Bleeding } from '../layout/bleeds.ts';
 import { type FaceName, otherFace, type Position } from '../layout/position.ts';
 import { edgeTowards, OUTWARD, onFace } from './edges.ts';
 import type { SideNumber } from './finding.ts';
@@ -20,7 +22,7 @@ import {
 import type { ProofJob, ProofPiece } from './job.ts';
 import type { Picture } from './picture.ts';
 import { flipSight, type Sight } from './sight.ts';
-import { type TrimAndBleed, wantedBleed } from './wantedBleed.ts';
+import { wantedBleeds } from './wantedBleed.ts';
 
 /** The sides that are proved, each as it was written: its lead edge up. */
 export interface Sides {
@@ -38,8 +40,8 @@ export interface Look {
   readonly grid: Grid;
   readonly lie: Head;
   readonly picture: Picture;
-  /** The bleed that must be seen at each edge of the face, in pt. */
-  readonly wanted: Edges;
+  /** The bleed that must be seen at each edge of the face. */
+  readonly wanted: Reaches;
   /** Where a direction on the upright face points on its side of the sheet, lead edge up. */
   readonly onSide: (direction: Direction) => Direction;
 }
@@ -47,15 +49,17 @@ export interface Look {
 /** Everything that is to be looked at on these sides, in the order of the positions; pictures are taken one by one. */
 export function* lookAt(job: ProofJob, sides: Sides, dpi: number): Generator<Look> {
   const placed = job.positions.map((position) => place(position, job.pieces));
+  const wanted = wantedBleeds(placed, job.sheet);
   for (const [i, one] of placed.entries()) {
     const { position, piece, bleed } = one;
-    const others = placed.filter((_, other) => other !== i);
+    const around = wanted[i];
+    if (around === undefined) continue;
     const cut: Cut = {
       number: i + 1,
       position,
       piece,
       grid: gridFor(piece.trim, bleed, dpi),
-      around: wantedBleed(one, others, job.sheet),
+      around,
     };
     if (sides.side1 !== undefined) {
       const steps = stepsToShownFace(position.head);
@@ -76,7 +80,7 @@ interface Cut {
   readonly position: Position;
   readonly piece: ProofPiece;
   readonly grid: Grid;
-  readonly around: Edges;
+  readonly around: Reaches;
 }
 
 /** Cuts a piece out of a side, seen with side 1 on top, and turns it; `toSide` are the steps with those of the sheet. */
@@ -99,7 +103,7 @@ function pickUp(
     grid,
     lie: turnedBy(toSide),
     picture: takeSteps(picture, steps),
-    wanted: onFace(around, steps),
+    wanted: onFace(around, position.trim, steps),
     onSide: (direction) => undoSteps(direction, toSide),
   };
 }
@@ -108,7 +112,7 @@ function pickUp(
 function place(
   position: Position,
   pieces: readonly ProofPiece[],
-): TrimAndBleed & { position: Position; piece: ProofPiece } {
+): Bleeding<'side1'> & { position: Position; piece: ProofPiece } {
   const piece = pieces.find((p) => p.name === position.piece);
   if (piece === undefined) throw new Error(`No piece is called "${position.piece}"`);
   const { trim } = position;
@@ -131,8 +135,9 @@ export function sheetEdge(look: Look, edge: keyof Edges): SheetEdge {
   return SHEET_EDGES[edgeTowards(look.onSide(OUTWARD[edge]))];
 }
 
-/** The trim and the bleed that must be seen, in pt from the middle of the trim. */
-export function printedRect({ piece: { trim }, wanted }: Look): Rect<'piece'> {
+/** The trim and the bleed that must be seen all along its edges, in pt from the middle of the trim. */
+export function printedRect({ piece: { trim }, wanted: reaches }: Look): Rect<'piece'> {
+  const wanted = leastReach(reaches);
   return {
     x: -trim.w / 2 - wanted.left,
     y: -trim.h / 2 - wanted.bottom,

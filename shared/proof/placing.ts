@@ -45,26 +45,31 @@ function isOut(...lengths: readonly number[]): boolean {
   return lengths.some((length) => Math.abs(inMillimetres(length)) >= OUT_OF_PLACE);
 }
 
-/** How far the bleed reaches at each edge that should have one, and where it falls short. */
+/**
+ * How far the bleed reaches at each edge that should have one, and where it falls short: told of the stretch of the edge
+ * that lacks most.
+ */
 export function bleedOf(
   look: Look,
   found: Found,
   { picture, placed }: Settled,
 ): { readonly bleed: readonly Reach[]; readonly faults: readonly Fault[] } {
-  const reached = reachOf(found, picture, look.wanted);
+  const shifted = Math.max(Math.abs(placed.e), Math.abs(placed.f));
+  const reached = reachOf(found, picture, look.wanted, shifted);
   // A piece that is off its place takes its bleed along: what that costs at an edge is the shift's fault.
   const inward: Edges = { left: placed.e, right: -placed.e, bottom: placed.f, top: -placed.f };
   const bleed: Reach[] = [];
   const faults: Fault[] = [];
   for (const edge of EDGES) {
-    if (look.wanted[edge] === 0) continue;
+    const worst = reached[edge].toSorted((a, b) => b.wanted - b.reaches - (a.wanted - a.reaches))[0];
+    if (worst === undefined) continue;
     const measured: Reach = {
       edge: sheetEdge(look, edge),
-      reaches: inMillimetres(reached[edge]),
-      wanted: inMillimetres(look.wanted[edge]),
+      reaches: inMillimetres(worst.reaches),
+      wanted: inMillimetres(worst.wanted),
     };
     bleed.push(measured);
-    if (isOut(Math.max(0, look.wanted[edge] - reached[edge] - Math.max(0, inward[edge])))) {
+    if (isOut(Math.max(0, worst.wanted - worst.reaches - Math.max(0, inward[edge])))) {
       faults.push({ kind: 'bleed-short', measured });
     }
   }

@@ -3,6 +3,7 @@ import { lying } from '../geometry/head.ts';
 import { layInto } from '../geometry/lie.ts';
 import { chain } from '../geometry/transform.ts';
 import { facesOf, type Job, sheetOf } from '../job/job.ts';
+import { boxWithin } from '../layout/bleedReach.ts';
 import type { Form, Placement } from '../layout/placement.ts';
 import { contentMatrix, type PageSizes } from './placeContent.ts';
 import { intoPress, matrixOf, numbersOf, pressBox } from './pressFrame.ts';
@@ -21,7 +22,8 @@ export function layoutResource(job: Job, form: Form, side: 1 | 2, sizes: PageSiz
     return element(
       'PlacedObject',
       {
-        ClipBox: pressBox(placement.bleed, sheet),
+        // The ticket knows no clip but a box: of a bleed with steps the box without them, so that no neighbour is printed on.
+        ClipBox: pressBox(boxWithin(placement.trim, placement.bleed), sheet),
         CTM: matrixOf(chain(content, intoPress(sheet))),
         Ord: faces.findIndex((f) => f.piece.name === placement.piece && f.name === placement.face),
         TrimCTM: matrixOf(chain(trim, intoPress(sheet))),

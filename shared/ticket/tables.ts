@@ -2,6 +2,7 @@
 import type { CuttingOrder, Outcome } from '../cutting/order.ts';
 import type { Job } from '../job/job.ts';
 import { formsOfJob } from '../job/nameJobFiles.ts';
+import { boxWithin } from '../layout/bleedReach.ts';
 import { designNamed } from '../layout/forms.ts';
 import { POINTS_PER, type Unit } from '../units/length.ts';
 import { type Cell, writeCsv } from './csv.ts';
@@ -13,7 +14,7 @@ function inUnit(pt: number, unit: Unit): number {
 
 /**
  * A row for each placed face: the side and form that print it, its trim and bleed from the lower left of the side
- * (lead edge at the top), its head in degrees counter-clockwise, and the page it is printed from. `nameOf`: how the file of a
+ * (lead edge at the top; of a bleed with steps the box without them), its head in degrees counter-clockwise, and the page it is printed from. `nameOf`: how the file of a
  * face is called.
  */
 export function writePlacements(job: Job, nameOf: (file: string) => string): string {
@@ -35,7 +36,7 @@ export function writePlacements(job: Job, nameOf: (file: string) => string): str
     .flatMap(({ side, form }) =>
       form.placements.map(({ piece, face, trim, bleed, head }): readonly Cell[] => {
         const art = designNamed(pieces, piece)[face];
-        const boxes = [trim, bleed].flatMap(({ x, y, w, h }) => [x, y, w, h]);
+        const boxes = [trim, boxWithin(trim, bleed)].flatMap(({ x, y, w, h }) => [x, y, w, h]);
         return [
           side,
           form.number,

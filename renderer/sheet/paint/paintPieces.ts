@@ -24,16 +24,18 @@ export function inWindow(pieces: readonly ShownPiece[], view: View, window: Size
 export function paintArt(pen: Pen, pieces: readonly ShownPiece[], picturesOf: PicturesOf, view: View): void {
   for (const piece of pieces) {
     const pictures = picturesOf(piece);
-    const printed = onScreen(view, piece.printed);
+    pen.beginPath();
+    for (const area of piece.printed) {
+      const { x, y, w, h } = onScreen(view, area);
+      pen.rect(x, y, w, h);
+    }
     if (pictures.length === 0) {
       pen.fillStyle = piece.face === undefined ? 'rgb(0 0 0 / 4%)' : 'rgb(0 0 0 / 12%)';
-      pen.fillRect(printed.x, printed.y, printed.w, printed.h);
+      pen.fill();
       if (piece.face !== undefined) nameFace(pen, piece, view);
       continue;
     }
     pen.save();
-    pen.beginPath();
-    pen.rect(printed.x, printed.y, printed.w, printed.h);
     pen.clip();
     layPictures(pen, pictures, chain(layInto<'piece', Side>(piece.trim, piece.head), toScreen<Side>(view)));
     pen.restore();

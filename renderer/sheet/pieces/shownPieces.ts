@@ -7,7 +7,7 @@ import type { Transform } from '../../../shared/geometry/transform.ts';
 import { lookFromBehind } from '../../../shared/geometry/turn.ts';
 import { hasOneForm, turnOf } from '../../../shared/geometry/work.ts';
 import { designsOf, type Job, sheetOf } from '../../../shared/job/job.ts';
-import { bleedAreas } from '../../../shared/layout/bleeds.ts';
+import { type Area, bleedAreas } from '../../../shared/layout/bleeds.ts';
 import { behind, designNamed } from '../../../shared/layout/forms.ts';
 import type { FaceName } from '../../../shared/layout/position.ts';
 import { points } from '../../../shared/units/length.ts';
@@ -25,7 +25,7 @@ export interface ShownPiece {
   readonly trim: Rect<Side>;
   readonly head: Head;
   /** As far as its art is printed. */
-  readonly printed: Rect<Side>;
+  readonly printed: Area<Side>;
   /** As far as its art reaches when nothing is near. */
   readonly bleed: Rect<Side>;
   readonly safe: Rect<Side>;
@@ -46,7 +46,7 @@ export function shownPieces(job: Job, side: SideUp): readonly ShownPiece[] {
       face: face === 'front' || hasBack ? face : undefined,
       trim,
       head,
-      printed: areas[position] ?? trim,
+      printed: areas[position] ?? [trim],
       bleed: grow<Side>(trim, bleed),
       safe: grow<Side>(trim, -points(designNamed(job.brief.pieces, piece).safe)),
     };
@@ -65,9 +65,12 @@ export function movePieces(
 ): readonly ShownPiece[] {
   const alone = [...moving];
   const moved = shownPieces(pick(job, alone), side).map((p) => p.bleed);
-  const near = before.flatMap(({ position, bleed }) =>
-    !moving.has(position) && moved.some((m) => intersection(m, bleed) !== undefined) ? [position] : [],
-  );
+  const meeting = (bleeds: readonly Rect<Side>[]) =>
+    before.filter(
+      (b) => !moving.has(b.position) && bleeds.some((m) => intersection(m, b.bleed) !== undefined),
+    );
+  // What a neighbour may claim depends on its own neighbours too.
+  const near = meeting([...moved, ...meeting(moved).map((b) => b.bleed)]).map(({ position }) => position);
   const worked = shownPieces(pick(job, [...alone, ...near]), side);
   const pieces = [...before];
   alone.forEach((position, i) => {

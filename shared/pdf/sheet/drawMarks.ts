@@ -41,7 +41,7 @@ function drawWords(mark: WordsMark, encoded: string): string {
   const { a, b, c, d } = layInto({ x: 0, y: 0, w: 0, h: 0 }, mark.head);
   return [
     'q',
-    clipTo(boundsOf(mark)),
+    clipTo([boundsOf(mark)]),
     INKS[mark.ink].fill,
     `BT /${MARK_RESOURCES.face} ${numbers(mark.size)} Tf`,
     `${numbers(a, b, c, d, mark.at.x, mark.at.y)} Tm ${encoded} Tj ET`,

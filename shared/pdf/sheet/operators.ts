@@ -7,9 +7,9 @@ export function numbers(...values: readonly number[]): string {
   return values.map((value) => `${Number(value.toFixed(4)) + 0}`).join(' ');
 }
 
-/** Cuts off all that follows at this rectangle, until the graphics state is restored. */
-export function clipTo(r: Rect): string {
-  return `${numbers(r.x, r.y, r.w, r.h)} re W n`;
+/** Cuts off all that follows at the outline of these rectangles, until the graphics state is restored. */
+export function clipTo(area: readonly Rect[]): string {
+  return `${area.map((r) => `${numbers(r.x, r.y, r.w, r.h)} re`).join(' ')} W n`;
 }
 
 /** Lets all that follows be drawn through this transform, until the graphics state is restored. */

@@ -17,7 +17,7 @@ export interface PlacedFace {
 /** The operators that print a face where its placement says; `name` is what the page's resources call its form. */
 export function drawFace(placement: Placement, bleed: Edges, name: string): string {
   const lies = growEdges(placement.trim, turnEdges(bleed, placement.head));
-  const clip = holds(placement.bleed, lies) ? [] : [clipTo(placement.bleed)];
+  const clip = placement.bleed.some((area) => holds(area, lies)) ? [] : [clipTo(placement.bleed)];
   return ['q', ...clip, drawThrough(layInto(lies, placement.head)), `/${name} Do`, 'Q'].join(' ');
 }
 

@@ -20,7 +20,7 @@ describe('the side that lies up', () => {
       face: 'front',
       head: 0,
       trim: { x: 27, y: 621, w: 360, h: 504 },
-      printed: { x: 18, y: 612, w: 378, h: 522 },
+      printed: [{ x: 18, y: 612, w: 378, h: 522 }],
       bleed: { x: 18, y: 612, w: 378, h: 522 },
       safe: { x: 36, y: 630, w: 342, h: 486 },
     });
@@ -31,7 +31,7 @@ describe('the side that lies up', () => {
         { ...supperJob.arrangement[1]!, trim: { x: 395, y: 621, w: 360, h: 504 } },
       ],
     };
-    expect(shownPieces(near, 1)[0]?.printed.w).toBe(9 + 360 + 4);
+    expect(shownPieces(near, 1)[0]?.printed.map(({ w }) => w)).toEqual([9 + 360 + 4]);
     expect(shownPieces(near, 1)[0]?.bleed.w).toBe(378);
   });
 
@@ -68,8 +68,12 @@ describe('the side that lies up', () => {
       expect(moved[0]).toEqual(shownPieces(job, side)[0]);
       expect(moved.slice(1)).toEqual(before.slice(1));
     }
-    // 10 pt are left between it and the card below: each keeps a bleed of 5.
-    expect(movePieces(shownPieces(supperJob, 1), job, 1, new Set([0]))[0]?.printed.y).toBe(613 - 5);
+    // 10 pt are left between it and the card below, where each keeps a bleed of 5; the right end of it stands out by 8 pt,
+    // and the last 3 of them lie clear of the other's half.
+    const [first] = movePieces(shownPieces(supperJob, 1), job, 1, new Set([0]));
+    const foot = (x: number) =>
+      Math.min(...first!.printed.flatMap((r) => (r.x < x && x < r.x + r.w ? [r.y] : [])));
+    expect([foot(100), foot(386), foot(391), foot(394)]).toEqual([608, 608, 608, 604]);
   });
 
   it('leads back to where the arrangement is edited', () => {

@@ -82,15 +82,19 @@ describe('checking an arrangement', () => {
         kind: 'bleed-clipped',
         positions: [0],
         message:
-          'Position 1 ("Supper", front) keeps 0.063 in of its 0.125 in bleed, because its neighbour is too near.',
+          'Position 1 ("Supper", front) keeps only part of its 0.125 in bleed, because a neighbour is too near: 0.063 in at the right edge.',
       },
       {
         kind: 'bleed-clipped',
         positions: [1],
         message:
-          'Position 2 ("Supper", front) keeps 0.063 in of its 0.125 in bleed, because its neighbour is too near.',
+          'Position 2 ("Supper", front) keeps only part of its 0.125 in bleed, because a neighbour is too near: 0.063 in at the left edge.',
       },
     ]);
+    // The second stands half beside the first; the two columns are 9 pt, the two bleeds 18 pt.
+    const [low, high] = check([at(30, 99), at(399, 400)], backed).filter((f) => f.kind === 'bleed-clipped');
+    expect(low?.message).toContain(': 0.063 in at part of the right edge.');
+    expect(high?.message).toContain(': 0.063 in at part of the left edge.');
     expect(check([at(27, 90), at(27, 90 + 504 + 9)], backed).map((f) => f.kind)).toEqual([
       'bleed-clipped',
       'bleed-clipped',

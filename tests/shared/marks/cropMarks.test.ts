@@ -12,7 +12,7 @@ const sheet = { x: 0, y: 0, w: 1000, h: 1000 };
 
 const cell = (x: number, y: number, w: number, h: number, bleed: number): Cell => ({
   trim: { x, y, w, h },
-  bleed: grow({ x, y, w, h }, bleed),
+  bleed: [grow({ x, y, w, h }, bleed)],
 });
 
 /** Each mark as `x1 y1 x2 y2`, to a thousandth of a point. */
@@ -159,7 +159,7 @@ const UNDECIDED = 0.02;
 /** A card of 40 pt whose marks at the left have this much room between its bleed and what cannot be printed. */
 function cardInRoomOf(room: number): MarksInput {
   const trim = { x: 12 + room + 2 + 9, y: 20, w: 40, h: 40 };
-  const bleed = { x: trim.x - 9, y: 11, w: 58, h: 58 };
+  const bleed = [{ x: trim.x - 9, y: 11, w: 58, h: 58 }];
   const form = {
     number: 1,
     sides: [1],
@@ -200,18 +200,21 @@ interface Ray {
 /** From every corner of a piece the two ways outward, starting where a mark may start. */
 function cornerRays(of: Cell): readonly Ray[] {
   const { trim, bleed } = of;
-  const top = Math.max(bleed.y + bleed.h + 2, trim.y + trim.h + 2 * MM);
-  const bottom = Math.min(bleed.y - 2, trim.y - 2 * MM);
-  const right = Math.max(bleed.x + bleed.w + 2, trim.x + trim.w + 2 * MM);
-  const left = Math.min(bleed.x - 2, trim.x - 2 * MM);
+  // A bleed with steps is cleared where the mark stands.
+  const above = (x: number) => bleed.filter((r) => x >= r.x - 2 && x <= r.x + r.w + 2);
+  const beside = (y: number) => bleed.filter((r) => y >= r.y - 2 && y <= r.y + r.h + 2);
+  const top = (x: number) => Math.max(trim.y + trim.h + 2 * MM, ...above(x).map((r) => r.y + r.h + 2));
+  const bottom = (x: number) => Math.min(trim.y - 2 * MM, ...above(x).map((r) => r.y - 2));
+  const right = (y: number) => Math.max(trim.x + trim.w + 2 * MM, ...beside(y).map((r) => r.x + r.w + 2));
+  const left = (y: number) => Math.min(trim.x - 2 * MM, ...beside(y).map((r) => r.x - 2));
   return [
     ...[trim.x, trim.x + trim.w].flatMap((x) => [
-      { of, x, y: top, dx: 0, dy: 1 },
-      { of, x, y: bottom, dx: 0, dy: -1 },
+      { of, x, y: top(x), dx: 0, dy: 1 },
+      { of, x, y: bottom(x), dx: 0, dy: -1 },
     ]),
     ...[trim.y, trim.y + trim.h].flatMap((y) => [
-      { of, x: right, y, dx: 1, dy: 0 },
-      { of, x: left, y, dx: -1, dy: 0 },
+      { of, x: right(y), y, dx: 1, dy: 0 },
+      { of, x: left(y), y, dx: -1, dy: 0 },
     ]),
   ];
 }
@@ -229,7 +232,7 @@ function isFree(ray: Ray, cells: readonly Cell[], area: Rect, spare: number): bo
     const isNear = (r: Rect, by: number) =>
       x > r.x - by && x < r.x + r.w + by && y > r.y - by && y < r.y + r.h + by;
     const touches = others.some(
-      ({ trim, bleed }) => isNear(bleed, 2 + spare) || isNear(trim, 2 * MM + spare),
+      ({ trim, bleed }) => bleed.some((r) => isNear(r, 2 + spare)) || isNear(trim, 2 * MM + spare),
     );
     if (!printable || touches) return false;
   }

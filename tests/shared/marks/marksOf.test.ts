@@ -53,7 +53,7 @@ describe('the marks of a form', () => {
     fc.assert(
       fc.property(markedJobs, (inputs) => {
         for (const input of inputs) {
-          const bleeds = input.form.placements.map((p) => grow(p.bleed, 2));
+          const bleeds = input.form.placements.flatMap((p) => p.bleed.map((r) => grow(r, 2)));
           const touching = marksOf(input).marks.filter((m) => bleeds.some((b) => overlap(b, boundsOf(m))));
           expect(touching).toEqual([]);
         }
@@ -201,7 +201,7 @@ describe('a sheet with room at one edge only', () => {
       face: 'front',
       head: 0,
       trim,
-      bleed: grow<'side1'>(trim, 9),
+      bleed: [grow<'side1'>(trim, 9)],
     };
     const form: Form = { number: 1, sides: [1], placements: [placement] };
     const sheet = { w: left + 622 + right, h: tail + 378 + lead };

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { HEADS, type Head, type ReaderTurn } from '../../../shared/geometry/head.ts';
+import type { Edges } from '../../../shared/geometry/space.ts';
 import type { Turn } from '../../../shared/geometry/turn.ts';
+import type { Reaches } from '../../../shared/layout/bleedReach.ts';
 import { edgeTowards, OUTWARD, onFace } from '../../../shared/proof/edges.ts';
 import {
   type Step,
@@ -97,23 +99,63 @@ describe('From the sheet into the hand', () => {
 });
 
 describe('The edges of a face', () => {
-  const around = { left: 1, right: 2, top: 3, bottom: 4 };
+  /** A trim of 30 x 20 pt whose edges have 1 to 4 pt of bleed, less by half along their first 5 pt. */
+  const trim = { w: 30, h: 20 };
+  const around = stepped({ left: 1, right: 2, top: 3, bottom: 4 });
+
+  const whole = (reaches: Reaches): Edges => {
+    const at = (edge: keyof Edges) => Math.max(...reaches[edge].map(({ reach }) => reach));
+    return { left: at('left'), right: at('right'), top: at('top'), bottom: at('bottom') };
+  };
 
   it('are those of the sheet while it lies upright', () => {
-    expect(onFace(around, stepsToShownFace(0))).toEqual(around);
+    expect(onFace(around, trim, stepsToShownFace(0))).toEqual(around);
   });
 
   it('go round with the piece', () => {
-    expect(onFace(around, stepsToShownFace(90))).toEqual({ left: 4, right: 3, top: 1, bottom: 2 });
-    expect(onFace(around, stepsToShownFace(180))).toEqual({ left: 2, right: 1, top: 4, bottom: 3 });
-    expect(onFace(around, stepsToShownFace(270))).toEqual({ left: 3, right: 4, top: 2, bottom: 1 });
+    expect(whole(onFace(around, trim, stepsToShownFace(90)))).toEqual({
+      left: 4,
+      right: 3,
+      top: 1,
+      bottom: 2,
+    });
+    expect(whole(onFace(around, trim, stepsToShownFace(180)))).toEqual({
+      left: 2,
+      right: 1,
+      top: 4,
+      bottom: 3,
+    });
+    expect(whole(onFace(around, trim, stepsToShownFace(270)))).toEqual({
+      left: 3,
+      right: 4,
+      top: 2,
+      bottom: 1,
+    });
   });
 
   it('change places when the reader turns the piece over', () => {
     const over = { left: 2, right: 1, top: 3, bottom: 4 };
-    expect(onFace(around, stepsToFaceBehind(0, 'head-to-head'))).toEqual(over);
+    expect(whole(onFace(around, trim, stepsToFaceBehind(0, 'head-to-head')))).toEqual(over);
     const up = { left: 1, right: 2, top: 4, bottom: 3 };
-    expect(onFace(around, stepsToFaceBehind(0, 'head-to-toe'))).toEqual(up);
+    expect(whole(onFace(around, trim, stepsToFaceBehind(0, 'head-to-toe')))).toEqual(up);
+  });
+
+  it('keep the steps of a bleed where they are on the paper', () => {
+    // The step is 5 pt from the lower left corner of side 1, on the left edge and on the lower one. Turned so that what
+    // was at the left is below, it is at the right of that edge; half round, at the far ends of all.
+    const at = (steps: readonly Step[], edge: keyof Edges) =>
+      onFace(around, trim, steps)[edge].map(({ to }) => to);
+    expect(at(stepsToShownFace(0), 'bottom')).toEqual([5, 30]);
+    expect(at(stepsToShownFace(180), 'top')).toEqual([25, 30]);
+    expect(at(stepsToShownFace(180), 'right')).toEqual([15, 20]);
+    // Seen from behind as a page is turned, left and right change places and up stays up.
+    expect(at(stepsToFaceBehind(0, 'head-to-head'), 'bottom')).toEqual([25, 30]);
+    expect(at(stepsToFaceBehind(0, 'head-to-head'), 'right')).toEqual([5, 20]);
+    expect(at(stepsToFaceBehind(0, 'head-to-toe'), 'top')).toEqual([5, 30]);
+    expect(at(stepsToFaceBehind(0, 'head-to-toe'), 'left')).toEqual([15, 20]);
+    // A quarter turn brings the head up that pointed left: the left edge, read upwards, becomes the top, read rightwards.
+    expect(at(stepsToShownFace(90), 'top')).toEqual([5, 20]);
+    expect(at(stepsToShownFace(90), 'right')).toEqual([25, 30]);
   });
 
   it('are found from the direction they lie in', () => {
@@ -121,3 +163,17 @@ describe('The edges of a face', () => {
       expect(edgeTowards(OUTWARD[edge])).toBe(edge);
   });
 });
+
+/** The same lengths, but half of them along the first 5 pt of each edge from the left or from below. */
+function stepped(edges: Edges): Reaches {
+  const step = (reach: number, length: number) => [
+    { from: 0, to: 5, reach: reach / 2 },
+    { from: 5, to: length, reach },
+  ];
+  return {
+    left: step(edges.left, 20),
+    right: step(edges.right, 20),
+    top: step(edges.top, 30),
+    bottom: step(edges.bottom, 30),
+  };
+}

@@ -1,11 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Edges, Size } from '../../../shared/geometry/space.ts';
 import { type ArrangeInput, arrange } from '../../../shared/layout/arrange.ts';
-import { wantedBleed } from '../../../shared/proof/wantedBleed.ts';
+import { leastReach } from '../../../shared/layout/bleedReach.ts';
+import type { Bleeding } from '../../../shared/layout/bleeds.ts';
+import { wantedBleeds } from '../../../shared/proof/wantedBleed.ts';
 import { arrangeInputs } from '../../kit/arrangeInputs.ts';
 
 const MM = 72 / 25.4;
 const SHEET = { w: 500, h: 700 };
+/** What is wanted all along each edge of the first. */
+function wantedBleed(one: Bleeding<'side1'>, others: readonly Bleeding<'side1'>[], sheet: Size): Edges {
+  const [first] = wantedBleeds([one, ...others], sheet);
+  return leastReach(first!);
+}
+
 const at = (x: number, y: number, w = 100, h = 60, bleed = 9) => ({ trim: { x, y, w, h }, bleed });
 
 describe('The bleed that must be seen', () => {
@@ -21,10 +30,10 @@ describe('The bleed that must be seen', () => {
     expect(wantedBleed(at(395, 300), [], SHEET)).toEqual({ ...all, right: 5 });
     expect(wantedBleed(at(200, 3), [], SHEET)).toEqual({ ...all, bottom: 3 });
     expect(wantedBleed(at(200, 638), [], SHEET)).toEqual({ ...all, top: 2 });
-    expect(wantedBleed(at(-2, 300), [], SHEET)).toEqual({ ...all, left: 0 });
-    expect(wantedBleed(at(200, 642), [], SHEET)).toEqual({ ...all, top: 0 });
-    expect(wantedBleed(at(402, 300), [], SHEET)).toEqual({ ...all, right: 0 });
-    expect(wantedBleed(at(200, -1), [], SHEET)).toEqual({ ...all, bottom: 0 });
+    expect(wantedBleed(at(-2, 300), [], SHEET).left).toBe(0);
+    expect(wantedBleed(at(200, 642), [], SHEET).top).toBe(0);
+    expect(wantedBleed(at(402, 300), [], SHEET).right).toBe(0);
+    expect(wantedBleed(at(200, -1), [], SHEET).bottom).toBe(0);
   });
 
   it('ends in the middle of a gutter too narrow for two bleeds', () => {
@@ -48,8 +57,18 @@ describe('The bleed that must be seen', () => {
     expect(wantedBleed(one, [at(40, 300)], SHEET)).toEqual(all);
   });
 
-  it('is limited on both edges towards a neighbour across the corner', () => {
-    expect(wantedBleed(one, [at(310, 372)], SHEET)).toEqual({ ...all, right: 5, top: 6 });
+  it('is whole along the edges towards a neighbour across the corner', () => {
+    expect(wantedBleed(one, [at(310, 372)], SHEET)).toEqual(all);
+  });
+
+  it('has a step where a neighbour faces part of an edge', () => {
+    // 10 pt above stands a card over the left 40 pt; beside it, its own bleed of 9 pt begins where it stands.
+    const [first] = wantedBleeds([one, at(140, 370)], SHEET);
+    expect(first!.top).toEqual([
+      { from: 0, to: 45, reach: 5 },
+      { from: 45, to: 100, reach: 9 },
+    ]);
+    expect(first!.left).toEqual([{ from: 0, to: 60, reach: 9 }]);
   });
 
   it('is none at a shared cut that rounding has made a hair less than one', () => {

@@ -74,6 +74,8 @@ describe('the matrices of the ticket', () => {
         expect(placed).toHaveLength(form.placements.length);
         form.placements.forEach(({ piece, face, trim, bleed, head }, n) => {
           const { attributes } = placed[n]!;
+          expect(bleed).toHaveLength(1);
+          const printed = bleed[0]!;
           const [pw = 0, ph = 0] = numbers(attributes.TrimSize);
           const trimMatrix = numbers(attributes.TrimCTM);
           // The trim in the frame of the process: from the lead edge away, and from the right as side 1 is looked at.
@@ -92,7 +94,7 @@ describe('the matrices of the ticket', () => {
           expect(apply(content, 9, 12)[1]).toBeCloseTo(ay, 3);
           const [left = 0, bottom = 0, right = 0, top = 0] = numbers(attributes.ClipBox);
           [w - right, h - top, right - left, top - bottom].forEach((value, edge) => {
-            expect(value).toBeCloseTo([bleed.x, bleed.y, bleed.w, bleed.h][edge]!, 3);
+            expect(value).toBeCloseTo([printed.x, printed.y, printed.w, printed.h][edge]!, 3);
           });
           const { piece: of, name } = faces[Number(attributes.Ord)]!;
           expect([of.name, name]).toEqual([piece, face]);

@@ -112,7 +112,7 @@ describe('a face on its place', () => {
   const place = (head: Head): Placement => {
     const trim = { x: 100, y: 200, ...lying({ w: 50, h: 70 }, head) };
     const wide = { x: 0, y: 0, w: 1000, h: 1000 };
-    return { piece: 'Card', face: 'front', trim, head, bleed: wide };
+    return { piece: 'Card', face: 'front', trim, head, bleed: [wide] };
   };
 
   // The lower left of the form is `left` and `bottom` away from the lower left of the trim, head up; turned by its head
@@ -127,10 +127,17 @@ describe('a face on its place', () => {
   });
 
   it('is cut off where it is to be printed less far than its art reaches', () => {
-    const narrow = { ...place(0), bleed: { x: 99, y: 192, w: 53, h: 81.9 } };
+    const narrow = { ...place(0), bleed: [{ x: 99, y: 192, w: 53, h: 81.9 }] };
     expect(drawFace(narrow, bleed, 'Art2')).toBe('q 99 192 53 81.9 re W n 1 0 0 1 99 192 cm /Art2 Do Q');
-    const exact = { ...place(0), bleed: { x: 99, y: 192, w: 53, h: 82 } };
+    const exact = { ...place(0), bleed: [{ x: 99, y: 192, w: 53, h: 82 }] };
     expect(drawFace(exact, bleed, 'Art2')).toBe('q 1 0 0 1 99 192 cm /Art2 Do Q');
+    const stepped = [
+      { x: 99, y: 192, w: 53, h: 80 },
+      { x: 120, y: 272, w: 32, h: 2 },
+    ];
+    expect(drawFace({ ...place(0), bleed: stepped }, bleed, 'Art2')).toBe(
+      'q 99 192 53 80 re 120 272 32 2 re W n 1 0 0 1 99 192 cm /Art2 Do Q',
+    );
   });
 });
 

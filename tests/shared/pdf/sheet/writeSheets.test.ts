@@ -179,7 +179,7 @@ describe('a sheet as PDFium shows it', () => {
     const scale = 4;
     const [picture] = await picturesOf(files[0]!.bytes, scale);
     const { form, marks } = input.forms[0]!;
-    const inked = [...form.placements.map((p) => p.bleed), ...marks.map(boundsOf)].map((b) =>
+    const inked = [...form.placements.flatMap((p) => p.bleed), ...marks.map(boundsOf)].map((b) =>
       grow(b, 1 / scale),
     );
     const strayAt: string[] = [];
