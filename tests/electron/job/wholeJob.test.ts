@@ -136,6 +136,29 @@ describe('every style, turn, reader’s turn and lie', () => {
     }
   });
 
+  it.each([0, 5.67])(
+    'is right where bleeds have only some of their room, with a gutter of %d pt',
+    async (gutter) => {
+      await writeFile(join(folder, 'Menu.pdf'), await drawOddCard('Menu', { w: 90, h: 50 }, 9, ODD[0]));
+      const layouts: Job[] = [];
+      for (const work of [
+        { style: 'work-and-back', turn: 'end-to-end' },
+        { style: 'work-and-turn' },
+      ] as const) {
+        const job = await lay(work, [card('Menu', { trim: [90, 50] })], {
+          sheet: { size: [380, 450] },
+          gutter,
+          title: `Odd cards ${work.style} ${gutter}`,
+        });
+        expect((await send(job)).proof.findings).toEqual([]);
+        layouts.push(job);
+      }
+      // Cards that lie both ways do not stand in rows.
+      const ways = layouts.map((job) => new Set(job.arrangement.map((p) => p.head % 180)).size);
+      expect(ways).toContain(2);
+    },
+  );
+
   it('brings a page whose head is not up upright when the brief says how far to turn it', async () => {
     await writeFile(join(folder, 'Menu.pdf'), await drawOddCard('Menu', { w: 150, h: 100 }, 9));
     const file = join(folder, 'Menu.pdf');
