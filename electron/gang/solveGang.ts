@@ -30,20 +30,26 @@ export interface GangAnswer {
 export interface GangEffort {
   readonly seconds: number;
   readonly onBetter?: (answer: GangAnswer) => void;
+  /** The time in ms, from any beginning; that of this machine where none is given. */
+  readonly now?: () => number;
 }
 
-/** The share of the time that exchanging copies may take; the rest is for the solver. */
-const EXCHANGING = 0.3;
+/** By which share of the time each step is done at the latest; the solver has what is left. */
+const LOOKED_THROUGH_BY = 0.45;
+const EXCHANGED_BY = 0.65;
+const LOOKED_NEAR_BY = 0.8;
 /** For every place of all forms; twice as many each time that nothing better was found. */
 const EXCHANGES_A_PLACE = 1000;
 /** So often nothing better is found before it is given up. */
 const PATIENCE = 5;
 /** Numbers of forms that are looked through exactly. */
 const FEW: readonly number[] = [1, 2, 3];
-/** Steps of looking through all that a few forms can do, for each second allowed: about a quarter of it. */
+/** Steps of looking through all that a few forms can do, for each second allowed. */
 const WORK_A_SECOND = 4e7;
 /** So many ways to fill a form are put to the solver all at once. */
 const MOST_FILLINGS = 500;
+/** Rounding the runs of a plan to whole sheets takes no time worth counting, so it is let end. */
+const ROUNDING_SECONDS = 0.2;
 /** Whole numbers of a program over given lengths that is solved in a few seconds. */
 const MOST_WHOLE = 400;
 
@@ -53,14 +59,19 @@ const MOST_WHOLE = 400;
  * Refuses (`gang-impossible`) an order whose forms have fewer places than there are designs.
  */
 export async function solveGang(order: GangOrder, effort: GangEffort): Promise<Result<GangAnswer>> {
-  const begun = startGang(order);
-  if (begun === undefined) return refuse(tooFewPlaces(order));
+  const start = startGang(order);
+  if (start === undefined) return refuse(tooFewPlaces(order));
+  const now = effort.now ?? (() => performance.now());
+  const begun = now();
+  /** Seconds until a share of the time is over; never below 0. */
+  const leftUntil = (share: number) => Math.max(0, effort.seconds * share - (now() - begun) / 1000);
+  const left = () => leftUntil(1);
+  const overBy = (share: number) => () => leftUntil(share) === 0;
+  const work = WORK_A_SECOND * effort.seconds;
   const solve = await openSolver();
-  const until = performance.now() + effort.seconds * 1000;
-  const left = () => (until - performance.now()) / 1000;
   const chance = chanceFrom(order.quantities.length);
   const proven = new Map<number, number>();
-  let plan = weighGang(order, settleForms(order, begun.forms));
+  let plan = weighGang(order, settleForms(order, start.forms));
   let bound = leastCost(order, proven);
   const answer = () => ({ plan, bound, gap: gapOf(plan.cost, bound) });
   /** Takes forms if they are better, and says whether they were. */
@@ -77,10 +88,13 @@ export async function solveGang(order: GangOrder, effort: GangEffort): Promise<R
   effort.onBetter?.(answer());
 
   /** Looks through all that so many forms can do, as long as that is worth it and not too long. */
-  const lookThrough = (count: number, work: number) => {
+  const lookThrough = (count: number) => {
     if (!formsWorthTrying(order, proven, plan.cost).includes(count)) return;
     const enough = startGang({ ...order, mostForms: count })?.sheets ?? 0;
-    const { least, forms } = fewestOnForms(order, count, enough, work);
+    const { least, forms } = fewestOnForms(order, count, enough, {
+      work,
+      isOver: overBy(LOOKED_THROUGH_BY),
+    });
     proven.set(count, least);
     if (forms !== undefined) take(forms);
     prove(leastCost(order, proven));
@@ -88,19 +102,19 @@ export async function solveGang(order: GangOrder, effort: GangEffort): Promise<R
 
   /** The fewest whole sheets for the copies of these forms. */
   const run = (forms: readonly Pick<GangForm, 'copies'>[]): readonly GangForm[] | undefined => {
-    const solved = solve(runsProgram(order, forms), { seconds: Math.max(1, left()) });
+    const solved = solve(runsProgram(order, forms), { seconds: Math.max(ROUNDING_SECONDS, left()) });
     return solved.values && readRuns(forms, solved.values);
   };
 
   const exchange = () => {
-    const enough = left() * (1 - EXCHANGING);
+    const isOver = overBy(EXCHANGED_BY);
     const latest = new Map<number, readonly Pick<GangForm, 'copies'>[]>();
     for (let idle = 0; idle < PATIENCE; idle++) {
       for (const count of formsWorthTrying(order, proven, plan.cost)) {
-        if (left() < enough) return;
+        if (isOver()) return;
         const forms = latest.get(count) ?? withCount(plan.forms, count, order);
         const steps = EXCHANGES_A_PLACE * count * order.slots * 2 ** Math.max(0, idle);
-        const exchanged = exchangeCopies(order, forms, { steps, chance });
+        const exchanged = exchangeCopies(order, forms, { steps, chance, isOver });
         latest.set(count, exchanged);
         const better = run(exchanged);
         if (better !== undefined && take(better)) idle = -1;
@@ -140,10 +154,10 @@ export async function solveGang(order: GangOrder, effort: GangEffort): Promise<R
     }
   };
 
-  for (const count of FEW) lookThrough(count, WORK_A_SECOND * effort.seconds);
+  for (const count of FEW) lookThrough(count);
   if (answer().gap > 0) exchange();
   if (answer().gap > 0 && FEW.includes(plan.forms.length)) {
-    take(fewerNearBy(order, plan.forms, WORK_A_SECOND * effort.seconds));
+    take(fewerNearBy(order, plan.forms, { work, isOver: overBy(LOOKED_NEAR_BY) }));
   }
   if (answer().gap > 0 && left() > 0 && !decide()) polish();
   return ok(answer());

@@ -1,12 +1,17 @@
 // Making a gang run better by exchanging copies between its forms, again and again, as metal settles while it cools.
 import type { GangForm, GangOrder } from './gang.ts';
+import type { IsOver } from './isOver.ts';
 import { leastRunsFor } from './runLengths.ts';
 
-/** How long it is gone on, and where chance comes from: a function that gives numbers from 0 to below 1. */
+/** How long it is gone on at most, and where chance comes from: a function that gives numbers from 0 to below 1. */
 export interface Exchanging {
   readonly steps: number;
   readonly chance: () => number;
+  readonly isOver: IsOver;
 }
+
+/** The clock is looked at every so many steps. */
+const STEPS_A_LOOK = 32;
 
 /** Worse by this share of the sheets is taken as often as not at the beginning, and hardly at all at the end. */
 const WARM = 0.1;
@@ -21,7 +26,7 @@ const COLD = 0.00001;
 export function exchangeCopies(
   { quantities, slots }: GangOrder,
   forms: readonly Pick<GangForm, 'copies'>[],
-  { steps, chance }: Exchanging,
+  { steps, chance, isOver }: Exchanging,
 ): readonly Pick<GangForm, 'copies'>[] {
   const designs = quantities.length;
   const count = forms.length;
@@ -52,6 +57,7 @@ export function exchangeCopies(
   const cooling = (COLD / WARM) ** (1 / steps);
   let warmth = first;
   for (let step = 0; step < steps; step++, warmth *= cooling) {
+    if (step % STEPS_A_LOOK === 0 && isOver()) break;
     const one = draw(places.length);
     const other = draw(places.length);
     const mine = places[one] ?? -1;

@@ -1,6 +1,13 @@
 // A gang run on two or three forms, exactly: every way to divide the sheets between them is looked at.
 import { leastSheets } from './bounds.ts';
 import { type GangForm, type GangOrder, sum } from './gang.ts';
+import type { IsOver } from './isOver.ts';
+
+/** How long is looked: about so many steps, and no longer than the time allows. */
+export interface Looking {
+  readonly work: number;
+  readonly isOver: IsOver;
+}
 
 /** What is known of a number of forms. */
 export interface FewestSheets {
@@ -12,15 +19,20 @@ export interface FewestSheets {
 
 /**
  * The forms, `count` or fewer of them, that make the order with the fewest sheets. `enough` sheets are known to do;
- * looking ends after about `work` steps, and what is known by then is the answer.
+ * looking ends after about `work` steps or when the time is over, and what is known by then is the answer.
  *
  * For a number of sheets all divisions between the forms are tried, and for a division all that matters of the designs
  * looked at so far is how few places of the last form are taken for so many of the others. More sheets never make it
  * harder, so the least number is found by halving.
  */
-export function fewestOnForms(order: GangOrder, count: number, enough: number, work: number): FewestSheets {
+export function fewestOnForms(
+  order: GangOrder,
+  count: number,
+  enough: number,
+  effort: Looking,
+): FewestSheets {
   if (order.quantities.length > count * order.slots) return { least: Number.POSITIVE_INFINITY };
-  const filler = createFiller(order, count, work);
+  const filler = createFiller(order, count, effort);
   let tooFew = leastSheets(order, count) - 1;
   let most = enough + 1;
   let forms: readonly GangForm[] | undefined;
@@ -39,10 +51,14 @@ export function fewestOnForms(order: GangOrder, count: number, enough: number, w
 
 /**
  * Forms with fewer sheets, looked for among divisions like the one of these forms: one sheet less at a time, until none is
- * found near by or about `work` steps are done. At least the forms that were given.
+ * found near by, about `work` steps are done or the time is over. At least the forms that were given.
  */
-export function fewerNearBy(order: GangOrder, forms: readonly GangForm[], work: number): readonly GangForm[] {
-  const filler = createFiller(order, forms.length, work);
+export function fewerNearBy(
+  order: GangOrder,
+  forms: readonly GangForm[],
+  effort: Looking,
+): readonly GangForm[] {
+  const filler = createFiller(order, forms.length, effort);
   let best = forms;
   for (;;) {
     // A form that was emptied on the way may be needed again.
@@ -55,13 +71,15 @@ export function fewerNearBy(order: GangOrder, forms: readonly GangForm[], work: 
 /** Ways to make one design: its copies on every form, the last as few as do. */
 type Way = readonly number[];
 
-function createFiller({ quantities, slots }: GangOrder, count: number, work: number) {
+function createFiller({ quantities, slots }: GangOrder, count: number, { work, isOver }: Looking) {
   const span = slots + 1;
   const states = span ** (count - 1);
   const free = slots + 1;
   const taken = [new Uint16Array(states), new Uint16Array(states)] as const;
   const choices = quantities.map(() => new Uint16Array(states));
   let steps = 0;
+  /** Whether a way was given up half looked at, so that not finding one proves nothing. */
+  let cutOff = false;
 
   /** All forms but the last as a number: their places taken, one digit for each form. */
   const numberOf = (way: Way) => way.slice(0, -1).reduce((number, copies) => number * span + copies, 0);
@@ -81,6 +99,8 @@ function createFiller({ quantities, slots }: GangOrder, count: number, work: num
     now.fill(free);
     now[0] = 0;
     for (const [design, choice] of choices.entries()) {
+      cutOff ||= isOver();
+      if (cutOff) return undefined;
       next.fill(free);
       let any = false;
       ways[design]?.forEach((way, number) => {
@@ -131,6 +151,7 @@ function createFiller({ quantities, slots }: GangOrder, count: number, work: num
           if (steps > work) return 'too-long';
           const forms = formsFor([longest, ...others]);
           if (forms !== undefined) return forms;
+          if (cutOff) return 'too-long';
         }
       }
       return 'cannot';
@@ -143,7 +164,7 @@ function createFiller({ quantities, slots }: GangOrder, count: number, work: num
         for (const moved of movedBy(runs.slice(0, -1), reach)) {
           const last = sheets - sum(moved);
           if (last < 0 || moved.some((run) => run < 0)) continue;
-          if (steps > work) return undefined;
+          if (steps > work || cutOff) return undefined;
           const forms = formsFor([...moved, last].toSorted((a, b) => b - a));
           if (forms !== undefined) return forms;
         }

@@ -78,6 +78,50 @@ describe('A planned gang run', () => {
   });
 });
 
+describe('The time that planning is given', () => {
+  /** A clock that goes on by a millisecond whenever it is looked at, and counts the looks past its end. */
+  const clockOf = (seconds: number) => {
+    let ms = 0;
+    const looks = { late: 0 };
+    const now = () => {
+      ms += 1;
+      if (ms > seconds * 1000) looks.late += 1;
+      return ms;
+    };
+    return { looks, now };
+  };
+  /** What may be begun once the time is over: to say how it stands, not to search. */
+  const FEW_LOOKS = 60;
+
+  it.each([
+    ['I005', 0.002],
+    ['I005', 0.02],
+    ['I005', 0.1],
+    ['I005', 0.3],
+    ['I014', 0.05],
+    ['I014', 0.4],
+    ['magazine_inserts, 3 forms', 0.01],
+    ['magazine_inserts, 3 forms', 0.2],
+  ])(
+    'ends every step of %s when it is over, after %d s by the clock, with a whole plan',
+    async (name, seconds) => {
+      const { order, best } = publishedGang(name);
+      const { looks, now } = clockOf(seconds);
+      const answer = await solveGang(order, { seconds, now });
+      if (!answer.ok) throw new Error(answer.fault.message);
+      const { plan: found, bound, gap } = answer.value;
+      expect(looks.late).toBeLessThan(FEW_LOOKS);
+      order.quantities.forEach((wanted, design) => {
+        const made = found.forms.reduce((all, form) => all + form.sheets * (form.copies[design] ?? 0), 0);
+        expect(made).toBeGreaterThanOrEqual(wanted);
+      });
+      expect(found.cost).toBeGreaterThanOrEqual(best - 1e-6);
+      expect(bound).toBeLessThanOrEqual(best + 1e-6);
+      expect(gap).toBeCloseTo(1 - bound / found.cost, 9);
+    },
+  );
+});
+
 describe('The solver', () => {
   it('finds the best among all ways to fill a form', async () => {
     const solve = await openSolver();

@@ -13,6 +13,9 @@ import { startGang } from '../../../shared/gang/startGang.ts';
 import { drawnCases } from '../../kit/drawnCases.ts';
 import { cheapestByTrying, publishedGang } from '../../kit/gangOrders.ts';
 
+const never = () => false;
+const steps = (work: number) => ({ work, isOver: never });
+
 const { order: I001 } = publishedGang('I001');
 
 /** Orders small enough to try everything. */
@@ -90,7 +93,7 @@ describe('Quick plans', () => {
     (name) => {
       const { order, best } = publishedGang(name);
       const enough = startGang(order)?.sheets ?? 0;
-      const { least, forms } = fewestOnForms(order, 2, enough, 1e9);
+      const { least, forms } = fewestOnForms(order, 2, enough, steps(1e9));
       expect(least).toBe(best);
       expect(weighGang(order, forms ?? []).sheets).toBe(best);
     },
@@ -98,10 +101,10 @@ describe('Quick plans', () => {
 
   it('of a few forms say how far they were looked through where that takes too long', () => {
     const { order } = publishedGang('magazine_inserts, 3 forms');
-    const { least, forms } = fewestOnForms(order, 3, 263, 1e5);
+    const { least, forms } = fewestOnForms(order, 3, 263, steps(1e5));
     expect(least).toBe(234);
     expect(forms).toBeUndefined();
-    expect(fewestOnForms({ ...order, slots: 10 }, 3, 263, 1e5).least).toBe(Number.POSITIVE_INFINITY);
+    expect(fewestOnForms({ ...order, slots: 10 }, 3, 263, steps(1e5)).least).toBe(Number.POSITIVE_INFINITY);
   });
 
   it('of two forms and of three are the best of all that there are', () => {
@@ -110,7 +113,7 @@ describe('Quick plans', () => {
         const order = { ...small, sheetCost: 1, formCost: 0, mostForms: count };
         const begun = startGang(order);
         fc.pre(begun !== undefined);
-        const { least, forms } = fewestOnForms(order, count, begun.sheets, 1e7);
+        const { least, forms } = fewestOnForms(order, count, begun.sheets, steps(1e7));
         const best = cheapestByTrying(order);
         expect(least).toBe(best);
         expect(weighGang(order, forms ?? begun.forms).sheets).toBe(best);
@@ -129,10 +132,10 @@ describe('Quick plans', () => {
           const order = { ...small, sheetCost: 1, formCost: 0, mostForms: count };
           const enough = startGang(order)?.sheets;
           fc.pre(enough !== undefined);
-          const { least, forms = [] } = fewestOnForms(order, count, enough, 1e7);
+          const { least, forms = [] } = fewestOnForms(order, count, enough, steps(1e7));
           const wasteful = forms.map((form, f) => (f === 0 ? { ...form, sheets: form.sheets + more } : form));
           fc.pre(wasteful.length > 1);
-          expect(weighGang(order, fewerNearBy(order, wasteful, 1e7)).sheets).toBe(least);
+          expect(weighGang(order, fewerNearBy(order, wasteful, steps(1e7))).sheets).toBe(least);
         },
       ),
       drawnCases(60),
@@ -166,8 +169,8 @@ describe('Run lengths for given copies', () => {
 describe('Exchanging copies', () => {
   it('finds the best of two forms from bad ones, and the same one every time', () => {
     const bad = [{ copies: [1, 1, 1] }, { copies: [4, 0, 0] }];
-    const once = exchangeCopies(I001, bad, { steps: 20_000, chance: chanceFrom(3) });
-    const again = exchangeCopies(I001, bad, { steps: 20_000, chance: chanceFrom(3) });
+    const once = exchangeCopies(I001, bad, { steps: 20_000, chance: chanceFrom(3), isOver: never });
+    const again = exchangeCopies(I001, bad, { steps: 20_000, chance: chanceFrom(3), isOver: never });
     expect(again).toEqual(once);
     const runs = leastRunsFor(I001.quantities, 2)(Int32Array.from(once.flatMap((form) => form.copies)));
     expect(runs).toBeCloseTo(7375, 6);
@@ -177,14 +180,14 @@ describe('Exchanging copies', () => {
     // I005: 14500 sheets on four forms are the best known; the quick plan has 16500.
     const { order } = publishedGang('I005');
     const begun = startGang(order)?.forms ?? [];
-    const found = exchangeCopies(order, begun, { steps: 60_000, chance: chanceFrom(12) });
+    const found = exchangeCopies(order, begun, { steps: 60_000, chance: chanceFrom(12), isOver: never });
     const copies = Int32Array.from(found.flatMap((form) => form.copies));
     expect(leastRunsFor(order.quantities, 4)(copies)).toBeLessThanOrEqual(15000 + 1e-6);
   });
 
   it('gives back forms that nothing improves', () => {
     const best = [{ copies: [1, 2, 1] }, { copies: [0, 0, 4] }];
-    expect(exchangeCopies(I001, best, { steps: 200, chance: chanceFrom(1) })).toEqual(best);
+    expect(exchangeCopies(I001, best, { steps: 200, chance: chanceFrom(1), isOver: never })).toEqual(best);
   });
 });
 
@@ -201,3 +204,56 @@ describe('Settling forms', () => {
     ]);
   });
 });
+
+describe('A search whose time is over', () => {
+  /** Time that is over after so many looks at the clock, and how often it was looked at. */
+  const overAfter = (looks: number) => {
+    const clock = { looks: 0, isOver: () => ++clock.looks > looks };
+    return clock;
+  };
+
+  it('exchanges no more copies, and gives the best so far', () => {
+    const { order } = publishedGang('I005');
+    const bad = startGang(order)?.forms ?? [];
+    const drawn = (looks: number) => {
+      let draws = 0;
+      const chance = chanceFrom(5);
+      const counting = () => {
+        draws += 1;
+        return chance();
+      };
+      const { isOver } = overAfter(looks);
+      const forms = exchangeCopies(order, bad, { steps: 1e9, chance: counting, isOver });
+      return { draws, sheets: leastRuns(order.quantities, forms) };
+    };
+    expect(drawn(0)).toEqual({ draws: 0, sheets: leastRuns(order.quantities, bad) });
+    // Each step draws two places, whether to exchange, and what chance allows: at most five numbers.
+    expect(drawn(1).draws).toBeLessThan(200);
+    expect(drawn(100).sheets).toBeLessThanOrEqual(drawn(1).sheets);
+  });
+
+  it.each([0, 1, 7, 60])(
+    'looks through no more divisions after %d looks, and claims only what it knows',
+    (looks) => {
+      const { order, best } = publishedGang('magazine_inserts, 2 forms');
+      const enough = startGang({ ...order, mostForms: 2 })?.sheets ?? 0;
+      const clock = overAfter(looks);
+      const { least, forms } = fewestOnForms(order, 2, enough, { work: 1e12, isOver: clock.isOver });
+      expect(clock.looks).toBe(looks + 1);
+      expect(least).toBeLessThanOrEqual(best);
+      if (forms !== undefined) expect(weighGang(order, forms).sheets).toBeGreaterThanOrEqual(best);
+      const near = overAfter(looks);
+      const begun = startGang({ ...order, mostForms: 2 })?.forms ?? [];
+      const nearer = fewerNearBy(order, begun, { work: 1e12, isOver: near.isOver });
+      expect(near.looks).toBe(looks + 1);
+      expect(weighGang(order, nearer).sheets).toBeLessThanOrEqual(weighGang(order, begun).sheets);
+    },
+  );
+});
+
+function leastRuns(
+  quantities: readonly number[],
+  forms: readonly { readonly copies: readonly number[] }[],
+): number {
+  return leastRunsFor(quantities, forms.length)(Int32Array.from(forms.flatMap((form) => form.copies)));
+}
