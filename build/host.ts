@@ -23,10 +23,13 @@ const BUNDLE_URL = String.raw`const bundleUrl = require('node:url').pathToFileUR
 
 /** Libraries that are read as modules may ask for these, which only scripts have. */
 const SCRIPT_NAMES = { __dirname: 'import.meta.dirname', __filename: 'import.meta.filename' };
+const PRODUCTION = { 'process.env.NODE_ENV': '"production"' };
 
 /** Node as it is in Electron, and at least the one that the browser's program needs. */
 const COMMON = {
+  absWorkingDir: house,
   bundle: true,
+  define: PRODUCTION,
   platform: 'node',
   target: 'node20',
   external: ['electron'],
@@ -58,7 +61,7 @@ export async function buildHost(folder: string, shipped: ShippedFiles = new Set(
     outfile: join(folder, 'main.cjs'),
     format: 'cjs',
     plugins,
-    define: { 'import.meta.url': 'bundleUrl' },
+    define: { ...PRODUCTION, 'import.meta.url': 'bundleUrl' },
     banner: { js: BUNDLE_URL },
   });
   await build({
@@ -68,7 +71,7 @@ export async function buildHost(folder: string, shipped: ShippedFiles = new Set(
     outExtension: { '.js': '.mjs' },
     format: 'esm',
     plugins,
-    define: SCRIPT_NAMES,
+    define: { ...PRODUCTION, ...SCRIPT_NAMES },
     banner: {
       js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);",
     },

@@ -7,9 +7,12 @@ import { noteFolder, noteWindow, type ShippedFiles } from './licences/shippedFil
 
 const house = join(import.meta.dirname, '..');
 
-/** Builds the window into a folder. What gets in is noted in `shipped`. */
+/** Builds the window into a folder, for production whatever the surroundings say. What gets in is noted in `shipped`. */
 export const windowBuild = (outDir: string, shipped: ShippedFiles = new Set()): InlineConfig => ({
   configFile: false,
+  envDir: false,
+  mode: 'production',
+  define: { 'process.env.NODE_ENV': '"production"' },
   logLevel: 'warn',
   root: join(house, 'renderer'),
   base: '/',
@@ -23,8 +26,13 @@ export const windowBuild = (outDir: string, shipped: ShippedFiles = new Set()): 
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 4000,
+    rolldownOptions: { checks: { pluginTimings: false } },
   },
-  worker: { format: 'es', plugins: () => [noteWindow(shipped)] },
+  worker: {
+    format: 'es',
+    plugins: () => [noteWindow(shipped)],
+    rolldownOptions: { checks: { pluginTimings: false } },
+  },
 });
 
 /** Lays the character maps, fonts, colour profiles and decoders of pdf.js under /pdfjs/. */

@@ -2,17 +2,20 @@
 import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { builtHost } from '../../build/builtApp.ts';
+import { builtApp } from '../../build/builtApp.ts';
 import type { Host } from '../../shared/contract/host.ts';
 import { StandIn } from './electronStandIn/standIn.ts';
 import type { Window } from './electronStandIn/window.ts';
+
+/** So long a build may take, in ms, on a machine that has much else to do. */
+export const TIME_TO_BUILD = 600_000;
 
 /** The built host beside a page of nothing; gives the folder and a way to be rid of it. */
 export async function buildDesktop(): Promise<{ readonly app: string; drop(): void }> {
   const app = mkdtempSync(join(tmpdir(), 'turnlay-built-'));
   mkdirSync(join(app, 'renderer'));
   writeFileSync(join(app, 'renderer', 'index.html'), '<!doctype html>');
-  cpSync(join(await builtHost(), 'host'), join(app, 'host'), { recursive: true });
+  cpSync(join(await builtApp(() => undefined), 'host'), join(app, 'host'), { recursive: true });
   return { app, drop: () => rmSync(app, { recursive: true, force: true }) };
 }
 

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { test as base, expect, type Page } from '@playwright/test';
 import { builtApp } from '../../../build/builtApp.ts';
 import { drawSupper } from '../../../electron/demo/art.ts';
+import { TIME_TO_BUILD } from '../../kit/desktopRig.ts';
 import { type HostProcess, startHost } from './hostProcess.ts';
 
 const DRAWN_ON = new Date('2026-09-01T12:00:00Z');
@@ -76,7 +77,7 @@ export const test = base.extend<{ readonly studio: Studio }, { readonly app: str
     async ({}, use) => {
       await use(await builtApp(() => undefined));
     },
-    { scope: 'worker', timeout: 600_000 },
+    { scope: 'worker', timeout: TIME_TO_BUILD },
   ],
   studio: async ({ page, app }, use) => {
     const folder = mkdtempSync(join(tmpdir(), 'turnlay-studio-'));

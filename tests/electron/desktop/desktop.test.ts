@@ -13,14 +13,14 @@ import type { FileEntry, FileHandle, FolderHandle } from '../../../shared/contra
 import type { SendNews } from '../../../shared/contract/sending.ts';
 import { planRun } from '../../../shared/run/plan.ts';
 import { linkTo } from '../../../shared/runSheet/jobCode.ts';
-import { buildDesktop, type DesktopRig, startDesktop, until } from '../../kit/desktopRig.ts';
+import { buildDesktop, type DesktopRig, startDesktop, TIME_TO_BUILD, until } from '../../kit/desktopRig.ts';
 import { StandIn } from '../../kit/electronStandIn/standIn.ts';
 import { codeOf, granted, putSupper, supperOf } from '../../kit/hostRig.ts';
 
 let built: Awaited<ReturnType<typeof buildDesktop>>;
 beforeAll(async () => {
   built = await buildDesktop();
-});
+}, TIME_TO_BUILD);
 afterAll(() => built.drop());
 
 let folder: string;

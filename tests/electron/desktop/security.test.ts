@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { POLICY } from '../../../electron/host/serve/policy.ts';
 import { CALLS } from '../../../shared/contract/calls.ts';
 import { callChannel, DROPPED_CHANNEL } from '../../../shared/contract/channels.ts';
-import { buildDesktop, type DesktopRig, startDesktop } from '../../kit/desktopRig.ts';
+import { buildDesktop, type DesktopRig, startDesktop, TIME_TO_BUILD } from '../../kit/desktopRig.ts';
 import { Contents } from '../../kit/electronStandIn/contents.ts';
 
 let built: Awaited<ReturnType<typeof buildDesktop>>;
@@ -16,7 +16,7 @@ beforeAll(async () => {
   built = await buildDesktop();
   folder = mkdtempSync(join(tmpdir(), 'turnlay-desk-'));
   rig = await startDesktop(built.app, folder);
-});
+}, TIME_TO_BUILD);
 afterAll(async () => {
   await rig.quit();
   built.drop();

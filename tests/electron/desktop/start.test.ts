@@ -7,13 +7,12 @@ import { builtApp } from '../../../build/builtApp.ts';
 import { electronBinary } from '../../../build/electronBinary.ts';
 import { POLICY } from '../../../electron/host/serve/policy.ts';
 import type { Host } from '../../../shared/contract/host.ts';
-import { until } from '../../kit/desktopRig.ts';
+import { TIME_TO_BUILD, until } from '../../kit/desktopRig.ts';
 import { testFolder } from '../../kit/folder.ts';
 
 const house = join(import.meta.dirname, '../../..');
 const binary = electronBinary(house);
 const folder = testFolder();
-const TIME_TO_BUILD = 180_000;
 
 let started: ChildProcess | undefined;
 afterEach(() => {
