@@ -3,8 +3,9 @@
 //   npm run deep -- [--minutes N] [--area FOLDER] [--seed N] [--cases FACTOR]
 //
 // A round has its own seed and draws FACTOR times as many cases as npm test does. With --seed it is that round alone.
+// Only the files that draw their cases are run: of all tests, or of those in FOLDER (shared/layout).
 import { randomInt } from 'node:crypto';
-import { existsSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { unitTests } from './parts.ts';
@@ -15,19 +16,21 @@ const HOUSE = join(import.meta.dirname, '../..');
 const { values } = parseArgs({
   options: {
     minutes: { type: 'string', default: '10' },
-    area: { type: 'string', default: 'shared' },
+    area: { type: 'string', default: '' },
     cases: { type: 'string', default: '10' },
     seed: { type: 'string' },
   },
 });
 const [minutes, factor] = [Number(values.minutes), Number(values.cases)];
 const asked = values.seed === undefined ? undefined : Number(values.seed);
-const tests = `tests/${values.area.replace(/^tests\//, '').replace(/\/+$/, '')}`;
-const refusal = !existsSync(join(HOUSE, tests))
-  ? `There are no tests in ${tests}.`
-  : !(minutes > 0) || !(factor >= 1) || (asked !== undefined && !Number.isInteger(asked))
-    ? 'Minutes, cases and the seed are numbers.'
-    : undefined;
+const area = values.area.replace(/^tests\//, '').replace(/\/+$/, '');
+const drawing = drawingTests().filter((file) => area === '' || file.startsWith(`tests/${area}/`));
+const refusal =
+  drawing.length === 0
+    ? `No test in tests/${area} draws its cases.`
+    : !(minutes > 0) || !(factor >= 1) || (asked !== undefined && !Number.isInteger(asked))
+      ? 'Minutes, cases and the seed are numbers.'
+      : undefined;
 if (refusal !== undefined) {
   console.error(`${refusal}\n${USAGE}`);
   process.exit(2);
@@ -39,12 +42,12 @@ let passed = 0;
 do {
   const seed = asked ?? randomInt(2 ** 31);
   console.log(`\n== round ${rounds + 1}, seed ${seed}`);
-  const counted = unitTests([tests], { TURNLAY_SEED: String(seed), TURNLAY_CASES: String(factor) }).run();
+  const counted = unitTests(drawing, { TURNLAY_SEED: String(seed), TURNLAY_CASES: String(factor) }).run();
   rounds += 1;
   passed += counted.passed;
   if (counted.failed > 0) {
     console.error(
-      `Again: npm run deep -- --area ${tests.slice('tests/'.length)} --cases ${factor} --seed ${seed}`,
+      `Again: npm run deep --${area === '' ? '' : ` --area ${area}`} --cases ${factor} --seed ${seed}`,
     );
     console.error('Make the counterexample an example of its test.');
     console.log(`${passed} passed, ${counted.failed} failed`);
@@ -52,3 +55,13 @@ do {
   }
 } while (asked === undefined && Date.now() < end);
 console.log(`${rounds} ${rounds === 1 ? 'round' : 'rounds'}\n${passed} passed, 0 failed`);
+
+/** The test files that draw cases, by their paths from the house. */
+function drawingTests(): readonly string[] {
+  return readdirSync(join(HOUSE, 'tests'), { recursive: true, encoding: 'utf8' })
+    .map((name) => `tests/${name.replaceAll('\\', '/')}`)
+    .filter(
+      (name) =>
+        name.endsWith('.test.ts') && /from 'fast-check'/.test(readFileSync(join(HOUSE, name), 'utf8')),
+    );
+}

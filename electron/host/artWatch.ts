@@ -40,8 +40,9 @@ export class ArtWatch {
   }
 
   #open(): FSWatcher {
+    // Each file is looked at once when its watching has begun, since it may have changed in between.
     const watcher = watch([], {
-      ignoreInitial: true,
+      ignoreInitial: false,
       awaitWriteFinish: { stabilityThreshold: STILL_FOR, pollInterval: 100 },
     });
     const look = (path: string) => {

@@ -158,13 +158,13 @@ export async function chosen(rig: HostRig, path: string): Promise<FileHandle> {
   return choice.chosen[0].file;
 }
 
-/** Waits until the window has been told something of this kind that fits, or fails after ten seconds. */
+/** Waits until the window has been told something of this kind that fits, or fails. Only what hangs takes longer. */
 export async function heard<E extends EventName>(
   rig: HostRig,
   event: E,
   fits: (told: Events[E]) => boolean = () => true,
 ): Promise<Events[E]> {
-  for (let waited = 0; waited < 10_000; waited += 20) {
+  for (let waited = 0; waited < 100_000; waited += 20) {
     for (const told of rig.told) {
       if (told.event === event && fits(told.told as Events[E])) return told.told as Events[E];
     }

@@ -1,7 +1,12 @@
 // Art that moved or changed on the disk is reported, never silently replaced.
-import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { appendFileSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { ArtStates } from '../../../electron/host/artStates.ts';
+import { ArtWatch } from '../../../electron/host/artWatch.ts';
+import { Entries } from '../../../electron/host/entries.ts';
+import { FileHashes } from '../../../electron/host/hashes.ts';
 import type { ArtState } from '../../../shared/contract/art.ts';
+import { rebaseArt } from '../../../shared/job/rebase.ts';
 import {
   chosen,
   codeOf,
@@ -84,16 +89,27 @@ describe('the art of a job', () => {
 });
 
 describe('while a job is open', () => {
-  it('a file that changes, goes and comes back is told each time', async () => {
+  it('a file that changes at once, goes and comes back is told each time', async () => {
     const { job } = await openSupper(rig);
     const art = job.brief.pieces[0]?.front.file;
-    await new Promise((resolve) => setTimeout(resolve, 300));
-    await putSupper(supper(), new Date('2026-09-02T12:00:00Z'));
+    appendFileSync(supper(), '\n');
     expect(await heard(rig, 'art', (told) => told.state === 'changed')).toMatchObject({ art });
     rmSync(supper());
     expect(await heard(rig, 'art', (told) => told.state === 'missing')).toMatchObject({ art });
     await putSupper(supper());
     expect(await heard(rig, 'art', (told) => told.state === 'as-laid-out')).toMatchObject({ art });
+  });
+
+  it('a file that had changed before its watching began is told', async () => {
+    const { job } = await openSupper(rig);
+    await rig.host.handlers.job.close();
+    const wholePaths = rebaseArt(job.brief, () => supper());
+    appendFileSync(supper(), '\n');
+    const states: ArtState[] = [];
+    const watch = new ArtWatch(new ArtStates(new Entries(), new FileHashes()), (state) => states.push(state));
+    watch.follow({ ...job, brief: wholePaths }, []);
+    await vi.waitFor(() => expect(states.map((s) => s.state)).toEqual(['changed']), { timeout: 100_000 });
+    await watch.end();
   });
 
   it('nothing is told of the art of a job that was closed', async () => {

@@ -1,15 +1,21 @@
 // The line on which the window is told what happens: nothing is lost while it is not open, and there is only one.
 import { once } from 'node:events';
-import { createServer, get, type IncomingMessage, type Server } from 'node:http';
+import { createServer, get, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { EventLine } from '../../../electron/loopback/eventLine.ts';
 
 let line: EventLine;
 let server: Server;
+/** What the server answers on, one for each window that came. */
+let opened: ServerResponse[];
 beforeEach(async () => {
   line = new EventLine();
-  server = createServer((_request, response) => line.open(response));
+  opened = [];
+  server = createServer((_request, response) => {
+    opened.push(response);
+    line.open(response);
+  });
   server.listen(0, '127.0.0.1');
   await once(server, 'listening');
 });
@@ -39,28 +45,30 @@ async function listen(): Promise<{
 }
 
 const told = (action: 'undo' | 'redo') => `${JSON.stringify({ event: 'action', told: { action } })}\n`;
-const settled = () => new Promise((resolve) => setTimeout(resolve, 50));
+
+/** Waits until a window has heard so much, and nothing else. */
+const hears = (window: { heard: () => string }, all: string) =>
+  vi.waitFor(() => expect(window.heard()).toBe(all), { timeout: 100_000 });
 
 describe('the line', () => {
   it('tells each event as one line of JSON, first those that have waited', async () => {
     line.tell('action', { action: 'undo' });
     const window = await listen();
     line.tell('action', { action: 'redo' });
-    await settled();
-    expect(window.heard()).toBe(told('undo') + told('redo'));
+    await hears(window, told('undo') + told('redo'));
   });
 
   it('tells a window that was loaded anew what happened in between, and no event twice', async () => {
     const first = await listen();
     line.tell('action', { action: 'undo' });
-    await settled();
+    await hears(first, told('undo'));
+    const left = once(opened[0] as ServerResponse, 'close');
     first.leave();
-    await settled();
+    await left;
     line.tell('action', { action: 'redo' });
     const second = await listen();
-    await settled();
+    await hears(second, told('redo'));
     expect(first.heard()).toBe(told('undo'));
-    expect(second.heard()).toBe(told('redo'));
   });
 
   it('goes to the latest window alone, and the one before is told that it is over', async () => {
@@ -68,8 +76,8 @@ describe('the line', () => {
     const second = await listen();
     await first.gone;
     line.tell('action', { action: 'undo' });
-    await settled();
-    expect([first.heard(), second.heard()]).toEqual(['', told('undo')]);
+    await hears(second, told('undo'));
+    expect(first.heard()).toBe('');
     line.end();
     await second.gone;
   });
