@@ -21,14 +21,17 @@ const NEEDED = [
 /** Node's own option for the program that reads TypeScript. */
 const TYPESCRIPT = ['--import', pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href];
 
-/** Builds the app into a folder, always for production. */
-export async function buildApart(folder: string): Promise<void> {
+/** What can be built: the app with its window, or the command line with the threads it starts. */
+export type Product = 'app' | 'cli';
+
+/** Builds into a folder, always for production. */
+export async function buildApart(what: Product, folder: string): Promise<void> {
   const env = Object.fromEntries(
     NEEDED.flatMap((name) => (process.env[name] === undefined ? [] : [[name, process.env[name]]])),
   );
   const building = spawn(
     process.execPath,
-    [...TYPESCRIPT, join(import.meta.dirname, 'buildHere.ts'), folder],
+    [...TYPESCRIPT, join(import.meta.dirname, 'buildHere.ts'), what, folder],
     {
       cwd: join(import.meta.dirname, '..'),
       env: { ...env, NODE_ENV: 'production' },
@@ -37,5 +40,5 @@ export async function buildApart(folder: string): Promise<void> {
     },
   );
   const [code] = await once(building, 'exit');
-  if (code !== 0) throw new Error('The app could not be built; why stands above.');
+  if (code !== 0) throw new Error(`The ${what} could not be built; why stands above.`);
 }

@@ -8,15 +8,20 @@ import { noteHost, type ShippedFiles } from './licences/shippedFiles.ts';
 
 const house = join(import.meta.dirname, '..');
 
-/** The program for a browser, and the threads by the names that their starters have in the source. */
-const MODULES = {
-  loopback: join(house, 'electron/loopback/main.ts'),
+/** The threads, by the names that their starters have in the source. */
+const THREADS = {
   startArtWorker: join(house, 'electron/art/artWorker.ts'),
   startCoverageWorker: join(house, 'electron/coverage/coverageWorker.ts'),
   startGangWorker: join(house, 'electron/gang/gangWorker.ts'),
   startSendWorker: join(house, 'electron/host/sendWorker.ts'),
   startTicketWorker: join(house, 'electron/ticket/ticketWorker.ts'),
 };
+
+/** The program for a browser, and its threads. */
+const MODULES = { loopback: join(house, 'electron/loopback/main.ts'), ...THREADS };
+
+/** The command line, and its threads. */
+const CLI_MODULES = { turnlay: join(house, 'electron/cli/turnlay.ts'), ...THREADS };
 
 /** Where the main program looks for what lies beside it: outside the archive when packed, for threads start there. */
 const BUNDLE_URL = String.raw`const bundleUrl = require('node:url').pathToFileURL(__filename.replace(/app\.asar(?=[\\/])/, 'app.asar.unpacked')).href;`;
@@ -64,19 +69,35 @@ export async function buildHost(folder: string, shipped: ShippedFiles = new Set(
     define: { ...PRODUCTION, 'import.meta.url': 'bundleUrl' },
     banner: { js: BUNDLE_URL },
   });
+  await buildModules(MODULES, folder, shipped);
+  await buildPreload(join(folder, 'preload.cjs'));
+}
+
+/** Bundles the command line into a folder: `turnlay.mjs`, what its commands load, and their threads. */
+export const buildCli = (folder: string, shipped: ShippedFiles): Promise<void> =>
+  buildModules(CLI_MODULES, folder, shipped, { splitting: true, chunkNames: 'part-[hash]' });
+
+/** Bundles programs that are modules; split, what several of them load, or load later, lies in files of its own. */
+async function buildModules(
+  entryPoints: Readonly<Record<string, string>>,
+  folder: string,
+  shipped: ShippedFiles,
+  split: Pick<BuildOptions, 'splitting' | 'chunkNames'> = {},
+): Promise<void> {
+  await mkdir(folder, { recursive: true });
   await build({
     ...COMMON,
-    entryPoints: MODULES,
+    ...split,
+    entryPoints,
     outdir: folder,
     outExtension: { '.js': '.mjs' },
     format: 'esm',
-    plugins,
+    plugins: [besideBundle(house, folder, shipped), noteHost(shipped)],
     define: { ...PRODUCTION, ...SCRIPT_NAMES },
     banner: {
       js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);",
     },
   });
-  await buildPreload(join(folder, 'preload.cjs'));
   // PDFium's library looks for this file beside the script that it is in.
   const pdfium = createRequire(join(house, 'package.json')).resolve('@hyzyla/pdfium/pdfium.wasm');
   await copyFile(pdfium, join(folder, 'pdfium.wasm'));

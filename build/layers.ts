@@ -62,6 +62,7 @@ const RENDERER_PARTS: Readonly<Record<string, readonly string[]>> = {
 
 /** Where programs and threads start: what none of them reaches is dead. */
 export const ENTRIES: readonly string[] = [
+  'electron/cli/turnlay.mjs',
   'electron/cli/turnlay.ts',
   'electron/desktop/main.ts',
   'electron/desktop/preload.ts',

@@ -1,4 +1,5 @@
 // All benchmarks. Times are of one run on one machine: read the ratios.
+import { benchCli } from './cli.ts';
 import { benchCutting } from './cutting.ts';
 import { benchDrag } from './drag.ts';
 import { benchGang } from './gang.ts';
@@ -7,6 +8,7 @@ import { benchPictures } from './pictures.ts';
 import { benchPlan } from './plan.ts';
 import { benchSending } from './send.ts';
 
+benchCli();
 benchLayout();
 benchCutting();
 benchPlan();

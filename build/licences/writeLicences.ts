@@ -13,10 +13,16 @@ LICENSES.chromium.html.
 const RULE = '-'.repeat(78);
 
 export async function writeLicences(shipped: ShippedFiles, app: string): Promise<void> {
-  const all = collectLicences(shipped);
+  const all = await writeLicencesText(shipped, app);
   await mkdir(join(app, 'renderer'), { recursive: true });
-  await writeFile(join(app, LICENCES_FILE), [HEAD, ...all.map(section)].join('\n'));
   await writeFile(join(app, 'renderer/licences.json'), JSON.stringify(all));
+}
+
+/** The text alone. */
+export async function writeLicencesText(shipped: ShippedFiles, folder: string): Promise<readonly Licensed[]> {
+  const all = collectLicences(shipped);
+  await writeFile(join(folder, LICENCES_FILE), [HEAD, ...all.map(section)].join('\n'));
+  return all;
 }
 
 function section({ name, version, licence, text }: Licensed): string {

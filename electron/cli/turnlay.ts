@@ -1,12 +1,11 @@
 // The command line: lay a brief out, send a job to the RIP, prove what was written, or see it all in a demo.
 import { Command } from 'commander';
-import { demo } from './demoCommand.ts';
-import { gang } from './gangCommand.ts';
-import { lay } from './layCommand.ts';
-import { plan } from './planCommand.ts';
-import { prove } from './proveCommand.ts';
-import { send } from './sendCommand.ts';
-import { ticket } from './ticketCommand.ts';
+
+/** A command is loaded when it is given, so that help and slips are answered at once. */
+const lazily =
+  <A extends readonly unknown[]>(load: () => Promise<(...args: A) => Promise<void>>) =>
+  async (...args: A) =>
+    (await load())(...args);
 
 const program = new Command('turnlay')
   .description(
@@ -19,7 +18,7 @@ program
   .description('lay out a brief (JSON) with its art, and save it as a job')
   .requiredOption('--job <file>', 'the job file to save')
   .option('--json', 'answer in JSON', false)
-  .action(lay);
+  .action(lazily(async () => (await import('./layCommand.ts')).lay));
 
 program
   .command('plan <brief>')
@@ -31,7 +30,7 @@ program
   )
   .option('--by <what>', 'rank by cost, time or waste', 'cost')
   .option('--json', 'answer in JSON', false)
-  .action(plan);
+  .action(lazily(async () => (await import('./planCommand.ts')).plan));
 
 program
   .command('gang <brief>')
@@ -44,7 +43,7 @@ program
   .option('--most-forms <number>', 'make no more forms than these')
   .option('--seconds <number>', 'how long may be planned', '10')
   .option('--json', 'answer in JSON', false)
-  .action(gang);
+  .action(lazily(async () => (await import('./gangCommand.ts')).gang));
 
 program
   .command('send <job>')
@@ -54,7 +53,7 @@ program
   .option('--overwrite', 'replace files of the same names', false)
   .option('--despite-findings', 'send though the proof finds faults', false)
   .option('--json', 'answer in JSON', false)
-  .action(send);
+  .action(lazily(async () => (await import('./sendCommand.ts')).send));
 
 program
   .command('prove <job>')
@@ -62,7 +61,7 @@ program
   .requiredOption('--from <folder>', 'the folder that the job was sent to')
   .option('--pictures <folder>', 'save a picture of every piece, front beside back')
   .option('--json', 'answer in JSON', false)
-  .action(prove);
+  .action(lazily(async () => (await import('./proveCommand.ts')).prove));
 
 program
   .command('ticket <job>')
@@ -71,11 +70,11 @@ program
   .option('--library <file>', 'the library of printers and papers')
   .option('--paper <name>', 'the paper that is loaded, as the library calls it')
   .option('--json', 'answer in JSON', false)
-  .action(ticket);
+  .action(lazily(async () => (await import('./ticketCommand.ts')).ticket));
 
 program
   .command('demo <folder>')
   .description('draw the art of an invented job and run it from brief to proved sheets')
-  .action(demo);
+  .action(lazily(async () => (await import('./demoCommand.ts')).demo));
 
 await program.parseAsync();
