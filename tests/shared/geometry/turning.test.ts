@@ -123,7 +123,7 @@ describe('two forms', () => {
       { style: 'work-and-back', turn: 'side-to-side' },
       { w: 792, h: 1224 },
     );
-    expect(forms[1]?.placements.map((p) => p.bleed)).toEqual([{ x: 333, y: 596, w: 378, h: 515 }]);
+    expect(forms[1]?.placements.map((p) => p.bleed)).toEqual([[{ x: 333, y: 596, w: 378, h: 515 }]]);
   });
 
   it('prints one form on one side in simplex', () => {

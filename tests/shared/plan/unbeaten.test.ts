@@ -103,7 +103,11 @@ function reckon(brief: Brief, { rates: { labourPerHour } }: Library, way: Way): 
 const beats = (one: Triple, other: Triple) =>
   one.every((value, i) => value <= (other[i] as number) + 1e-9) &&
   one.some((value, i) => value < (other[i] as number) - 1e-9);
-const written = ([money, seconds, area]: Triple) => `${money} ${seconds.toFixed(4)} ${area.toFixed(6)}`;
+/** The same cents, and times and areas that only float64 parts: sums are not written down, since rounding may part them. */
+const isSame = (one: Triple, other: Triple) =>
+  one[0] === other[0] && one.every((value, i) => Math.abs(value - (other[i] as number)) < 1e-6);
+const lackingIn = (some: readonly Triple[], all: readonly Triple[]) =>
+  all.filter((one) => !some.some((other) => isSame(one, other)));
 
 const sheetOf = (size: string) =>
   fc.record({
@@ -139,6 +143,31 @@ const printerOf = (printer: typeof trayPrinter | typeof handPrinter) =>
       ink: { ...printer.ink, pricePerMl: price / 100 },
       wearPerSide: wear / 100,
     }));
+/** A deep run found it: the waste of one way, in m2, ends in half of a millionth. */
+const wasteAtHalf = () => {
+  const sheet = (size: string) => ({ is: 'sheet', size, price: { amount: 10, per: 'ream' } });
+  const paper = (name: string) => ({
+    name,
+    weight: '100 lb cover',
+    caliper: '10 pt',
+    coated: 'none',
+    forms: [sheet('8.5 x 11 in'), sheet('13 x 19 in')] as [object, object],
+  });
+  const printer = (base: typeof trayPrinter | typeof handPrinter, minutes: number) => ({
+    ...base,
+    feeds: [{ ...base.feeds[0], most: '13 x 19 in', least: '1 x 1 in' }],
+    qualities: [{ name: 'Usual', secondsBase: 0, secondsPerSquareMetre: 0 }],
+    makeReady: { minutes, sheets: minutes % 4 },
+    ink: { ...base.ink, pricePerMl: 0.01 },
+    wearPerSide: 0,
+  });
+  return {
+    printers: [printer(trayPrinter, 15), printer(handPrinter, 0)],
+    papers: [paper('Card'), paper('Board')],
+    trim: '5 x 7 in',
+    quantity: 879,
+  };
+};
 const freeCutting = { ...rates, cutting: { ...rates.cutting, secondsPerCut: 0, secondsPerPile: 0 } };
 
 describe('the candidates that no other beats', () => {
@@ -162,9 +191,12 @@ describe('the candidates that no other beats', () => {
         const found = candidates.map(
           ({ cost, time, area }): Triple => [cents(cost.total), time.total, area.waste],
         );
-        expect(new Set(found.map(written))).toEqual(new Set(best.map(written)));
+        expect({ missing: lackingIn(found, best), beaten: lackingIn(best, found) }).toEqual({
+          missing: [],
+          beaten: [],
+        });
       }),
-      drawnCases(6),
+      { ...drawnCases(6), examples: [[wasteAtHalf() as never]] },
     );
   });
 
