@@ -88,8 +88,9 @@ describe('Quick plans', () => {
     expect(bestOfOne([1, 1, 1], 2)).toBeUndefined();
   });
 
+  // The optimum of the cat food is published, that of the magazine inserts computed by another method.
   it.each(['catfood, 2 forms', 'magazine_inserts, 2 forms'])(
-    'of two forms are looked through to the published optimum: %s',
+    'of two forms are looked through to the known optimum: %s',
     (name) => {
       const { order, best } = publishedGang(name);
       const enough = startGang(order)?.sheets ?? 0;

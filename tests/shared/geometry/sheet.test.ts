@@ -78,7 +78,7 @@ describe('heads', () => {
   });
 
   it('keep their direction on an upright card turned like a page, side to side', () => {
-    // Certainty "read" in the reference: a turn about the feed direction keeps head-to-head pieces as they are.
+    // A turn about the feed direction keeps head-to-head pieces as they are: common practice, no source.
     expect(headBehind(0, 'side-to-side', 'head-to-head')).toBe(0);
     expect(headBehind(0, 'end-to-end', 'head-to-head')).toBe(180);
     expect(headBehind(0, 'side-to-side', 'head-to-toe')).toBe(180);
@@ -89,7 +89,7 @@ describe('heads', () => {
 describe('work styles', () => {
   it('are those of the open job ticket', () => {
     // CIP4 XJDF 2.x, enumeration WorkStyle.
-    const ticket = turns.enumerations['XJDF 2.x WorkStyle'];
+    const ticket = turns.work_styles;
     const spelled = WORK_STYLES.map((s) =>
       s.replace(/(^|-)(\w)/g, (_all, _dash, letter: string) => letter.toUpperCase()),
     );

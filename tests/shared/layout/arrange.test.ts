@@ -265,27 +265,24 @@ describe('what is said of a layout', () => {
   });
 });
 
-describe('published optima', () => {
-  // The instances and their optima name their sources in the file.
+describe('optima computed by another method', () => {
+  // Cases of the trade; the file says how their optima were computed.
   const units = { mm: INCH / 25.4, '1/16 in': INCH / 16, '1/16': INCH / 16 } as const;
 
-  it.each(published.print_cases_computed.map((c) => [c.name, c] as const))(
-    'are reached: %s',
-    (_name, one) => {
-      const k = units[one.unit as keyof typeof units];
-      const [across, along] = one.imageable.map((n) => n * k) as [number, number];
-      const [w, h] = one.cell_trim_plus_two_bleeds.map((n) => n * k) as [number, number];
-      const { positions } = lay({
-        ...supper,
-        sheet: { w: across, h: along },
-        unprintable: { lead: 0, tail: 0, left: 0, right: 0 },
-        work: { style: 'simplex' },
-        gutter: 2,
-        designs: [{ ...supper.designs[0]!, trim: { w: w - 2, h: h - 2 }, bleed: 1 }],
-      });
-      expect(positions).toHaveLength(one.guillotine_optimal_mixed);
-    },
-  );
+  it.each(published.print_cases.map((c) => [c.name, c] as const))('are reached: %s', (_name, one) => {
+    const k = units[one.unit as keyof typeof units];
+    const [across, along] = one.imageable.map((n) => n * k) as [number, number];
+    const [w, h] = one.cell_trim_plus_two_bleeds.map((n) => n * k) as [number, number];
+    const { positions } = lay({
+      ...supper,
+      sheet: { w: across, h: along },
+      unprintable: { lead: 0, tail: 0, left: 0, right: 0 },
+      work: { style: 'simplex' },
+      gutter: 2,
+      designs: [{ ...supper.designs[0]!, trim: { w: w - 2, h: h - 2 }, bleed: 1 }],
+    });
+    expect(positions).toHaveLength(one.guillotine_optimal_mixed);
+  });
 
   it('are halves mirrored in a one-form style: never more than the whole sheet, never fewer than a half twice', () => {
     const whole = lay({ ...supper, work: { style: 'work-and-back', turn: 'side-to-side' } }).positions.length;

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { SHEET_SIZES } from '../../../shared/library/sheetSizes.ts';
 import { POINTS_PER, points } from '../../../shared/units/length.ts';
 
-/** ISO 216, ISO 217 and the usual inch sizes, each with its source in the file. */
+/** ISO 216, ISO 217, ANSI/ASME Y14.1 and the usual sizes in inches, each with its source in the file. */
 const { sizes } = JSON.parse(
   readFileSync(new URL('../../reference/sizes.json', import.meta.url), 'utf8'),
 ) as {

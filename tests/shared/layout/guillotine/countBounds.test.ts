@@ -1,4 +1,4 @@
-// The most cells that any layout can hold, against published bounds and against layouts.
+// The most cells that any layout can hold: the bound of Barnes on published instances, computed by another method, and layouts.
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { mostAnyhow, mostCells } from '../../../../shared/layout/guillotine/countBounds.ts';
@@ -7,7 +7,7 @@ import { drawnCases } from '../../../kit/drawnCases.ts';
 import published from '../../../reference/cutting/identical_rectangles.json' with { type: 'json' };
 
 it.each(published.instances.map((i) => [`${i.l} x ${i.w} in ${i.L} x ${i.W}`, i] as const))(
-  'is the published bound by bars for %s',
+  'is the bound by bars, computed by another method, for %s',
   (_name, { L, W, l, w, upper_bound_barnes: bound }) => {
     expect(mostCells(L, W, l, w)).toBe(bound);
     expect(mostCells(W, L, w, l)).toBe(bound);
