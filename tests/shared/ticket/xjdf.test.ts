@@ -234,6 +234,30 @@ describe('the ticket', () => {
   });
 });
 
+describe('the pages of the art', () => {
+  it('are told for each face, counted from 0 as the ticket counts them', () => {
+    // CIP4 XJDF, RunList: Pages is a range of indices of which the first page of the file has 0.
+    const [card] = CARDS.pieces;
+    const pieces = [
+      { ...card, name: 'Orchard', front: { file: 'book.pdf', page: 3 }, back: { file: 'book.pdf', page: 8 } },
+      { ...card, name: 'Mill', front: { file: 'mill.pdf' }, back: { file: 'other.pdf', page: 2 } },
+    ];
+    const ticket = readXml(ticketOf(jobOf({ ...CARDS, work: 'work-and-back', pieces })));
+    const told = allOf(ticket, 'Resource').flatMap((resource) => {
+      const [list] = allOf(resource, 'RunList');
+      if (list === undefined) return [];
+      const url = allOf(list, 'FileSpec')[0]?.attributes.URL ?? '';
+      return [[resource.attributes.DescriptiveName, url.split('/').at(-1), list.attributes.Pages]];
+    });
+    expect(told).toEqual([
+      ['Orchard, front', 'book.pdf', '2 2'],
+      ['Orchard, back', 'book.pdf', '7 7'],
+      ['Mill, front', 'mill.pdf', '0 0'],
+      ['Mill, back', 'other.pdf', '1 1'],
+    ]);
+  });
+});
+
 describe('a page that the brief turns', () => {
   const turnedFace = { ...CARDS.pieces[0]!, front: { file: 'orchard.pdf', rotate: 90 } };
   const job = jobOf({ ...CARDS, pieces: [turnedFace] });

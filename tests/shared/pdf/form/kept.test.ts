@@ -128,13 +128,13 @@ describe('what leads out of the page', () => {
   it('is left behind, but only where it means that', async () => {
     const objects: Objects = {
       3: {
-        dict: '/Type /XObject /Subtype /Form /BBox [0 0 9 9] /Resources << >> /StructParents 4 /Metadata 4 0 R /PieceInfo << /A 5 0 R >> /AF [5 0 R] /LastModified (D:2026)',
+        dict: '/Type /XObject /Subtype /Form /BBox [0 0 9 9] /Resources << >> /StructParents 4 /StructParent 5 /Metadata 4 0 R /PieceInfo << /A 5 0 R >> /AF [5 0 R] /LastModified (D:2026)',
         data: '0 0 9 9 re f',
       },
       4: { dict: '/Type /Metadata /Subtype /XML', data: '<x/>' },
       5: '<< /Big (document) /Page 6 0 R >>',
       6: '<< /Type /Pages >>',
-      7: '<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica /Parent 5 0 R >>',
+      7: '<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica /Parent 5 0 R /StructParent 6 >>',
     };
     const { made, form } = await place(
       {
