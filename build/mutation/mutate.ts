@@ -24,7 +24,8 @@ function optionsFor(area: Area, workers: number): ConstructorParameters<typeof S
     vitest: { configFile: 'vitest.mutate.config.ts', related: true },
     mutate: [isFolder ? `${area.source}/**/*.ts` : area.source],
     testFiles: [...area.tests],
-    ignorePatterns: ['dist', 'reports', 'coverage'],
+    // From the root of the house, since a folder of the program may be called so too: tests that miss a file are left out unsaid.
+    ignorePatterns: ['/dist', '/reports', '/coverage'],
     coverageAnalysis: 'perTest',
     concurrency: workers,
     timeoutMS: TIMEOUT_MS,
