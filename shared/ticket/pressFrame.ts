@@ -26,5 +26,5 @@ export function matrixOf<From extends Space, To extends Space>(m: Transform<From
 
 /** Numbers in a list, to a ten-thousandth of a point. */
 export function numbersOf(...values: readonly number[]): string {
-  return values.map((value) => `${Number(value.toFixed(4)) + 0}`).join(' ');
+  return values.map((value) => `${Number(value.toFixed(4))}`).join(' ');
 }

@@ -9,7 +9,7 @@ import { type Cell, writeCsv } from './csv.ts';
 
 /** A length in pt in the unit of the table, without the noise of float64. */
 function inUnit(pt: number, unit: Unit): number {
-  return Number((pt / POINTS_PER[unit]).toFixed(6)) + 0;
+  return Number((pt / POINTS_PER[unit]).toFixed(6));
 }
 
 /**
@@ -32,7 +32,6 @@ export function writePlacements(job: Job, nameOf: (file: string) => string): str
   ];
   const rows = formsOfJob(job)
     .flatMap((form) => form.sides.map((side) => ({ side, form })))
-    .sort((a, b) => a.side - b.side)
     .flatMap(({ side, form }) =>
       form.placements.map(({ piece, face, trim, bleed, head }): readonly Cell[] => {
         const art = designNamed(pieces, piece)[face];

@@ -129,10 +129,7 @@ function runListsOf({ job, urlOf }: TicketInput): readonly Element[] {
 
 /** A resource for each side; one form printed on both is told for both. */
 function layoutsOf({ job, sizes }: TicketInput): readonly Element[] {
-  return formsOfJob(job)
-    .flatMap((form) => form.sides.map((side) => ({ side, form })))
-    .sort((a, b) => a.side - b.side)
-    .map(({ side, form }) => layoutResource(job, form, side, sizes));
+  return formsOfJob(job).flatMap((form) => form.sides.map((side) => layoutResource(job, form, side, sizes)));
 }
 
 function mediaOf({ job, stock }: TicketInput): Element {

@@ -72,8 +72,14 @@ describe('a table', () => {
 describe('the placements', () => {
   it.each(KINDS)('are all that every form prints on every side: %s', (_name, of) => {
     const [heading, ...rows] = readCsv(writePlacements(of, (file) => `art/${file}`));
-    expect(heading![4]).toBe(`x (${of.brief.units})`);
-    const per = POINTS_PER[of.brief.units];
+    const { units } = of.brief;
+    expect(heading).toEqual([
+      ...['side', 'form', 'piece', 'face'],
+      ...['x', 'y', 'width', 'height'].map((of) => `${of} (${units})`),
+      ...['x', 'y', 'width', 'height'].map((of) => `bleed ${of} (${units})`),
+      ...['head (degrees)', 'file', 'page'],
+    ]);
+    const per = POINTS_PER[units];
     const wanted = formsOfJob(of)
       .flatMap((form) => form.sides.map((side) => ({ side, form })))
       .toSorted((a, b) => a.side - b.side)
@@ -121,7 +127,18 @@ describe('the cuts', () => {
     const of = job('menus');
     const order = granted(cuttingOf(of, undefined));
     const [heading, ...rows] = readCsv(writeCuts(order, 'in'));
-    expect(heading![6]).toBe('back gauge (in)');
+    expect(heading).toEqual([
+      'step',
+      'stack',
+      'quarter turns clockwise',
+      'edge at back gauge',
+      'side guide',
+      'edge at side guide',
+      'back gauge (in)',
+      'kind',
+      'behind the knife',
+      'before the knife',
+    ]);
     expect(rows).toHaveLength(order.cuts);
     const freed = rows.flatMap((row) => row.slice(8).filter((cell) => cell.startsWith('position ')));
     expect(freed.toSorted()).toEqual(of.arrangement.map((_p, i) => `position ${i + 1}`).toSorted());

@@ -10,13 +10,13 @@ import { lookFromBehind } from '../../../shared/geometry/turn.ts';
 import { turnOf } from '../../../shared/geometry/work.ts';
 import { WORKS } from '../../../shared/job/compareWorks.ts';
 import { countJob } from '../../../shared/job/counts.ts';
-import { facesOf, type Job, sheetOf } from '../../../shared/job/job.ts';
+import { facesOf, sheetOf } from '../../../shared/job/job.ts';
 import { formsOfJob } from '../../../shared/job/nameJobFiles.ts';
 import { contentMatrix, pageKey, unplacedFace } from '../../../shared/ticket/placeContent.ts';
 import { intoPress } from '../../../shared/ticket/pressFrame.ts';
-import { type TicketInput, writeXjdf } from '../../../shared/ticket/xjdf.ts';
 import { allOf, faultsOfTicket, readXml } from '../../kit/readXml.ts';
 import { CARDS, jobOf, KINDS } from '../../kit/ticketJobs.ts';
+import { ticketOf } from '../../kit/ticketOf.ts';
 
 type Matrix = readonly number[];
 
@@ -33,17 +33,6 @@ const apply = ([a = 0, b = 0, c = 0, d = 0, e = 0, f = 0]: Matrix, x: number, y:
 const numbers = (text = '') => text.split(' ').map(Number);
 const values = (m: { a: number; b: number; c: number; d: number; e: number; f: number }) =>
   [m.a, m.b, m.c, m.d, m.e, m.f].map((n) => n + 0);
-
-const ticketOf = (job: Job, changes: Partial<TicketInput> = {}) =>
-  writeXjdf({
-    job,
-    fingerprint: '0123456789abcdef'.repeat(4),
-    created: '2026-03-01T14:30:00Z',
-    version: '1.2.3',
-    urlOf: (file) => `art/${encodeURIComponent(file)}`,
-    sizes: new Map(),
-    ...changes,
-  });
 
 describe('the matrices of the ticket', () => {
   it('are those of the published table', () => {
@@ -272,6 +261,48 @@ describe('a page that the brief turns', () => {
     expect(x).toBeCloseTo(apply(laid, 0, 0)[0]!);
     expect(y).toBeCloseTo(apply(laid, 0, 0)[1]!);
     expect(unplacedFace(job, sizes)).toBeUndefined();
+  });
+
+  it('takes the size of that very page, and the trim of that very face', () => {
+    const [card] = CARDS.pieces;
+    const turnedBack = { file: 'b.pdf', page: 2, rotate: 180 };
+    const mixed = jobOf({
+      ...CARDS,
+      pieces: [
+        { ...card, name: 'One', front: { file: 'a.pdf', rotate: 90 }, back: { file: 'a.pdf', page: 2 } },
+        { ...card, name: 'Two', front: { file: 'b.pdf', rotate: 180 }, back: turnedBack },
+      ],
+    });
+    // Each face has a trim of its own on its page, and each turned page a size of its own.
+    const trims = { 'One front': [3, 5], 'One back': [7, 11], 'Two front': [13, 17], 'Two back': [19, 23] };
+    const art = mixed.art.map((face) => {
+      const [x, y] = trims[`${face.piece} ${face.face}` as keyof typeof trims] as [number, number];
+      return { ...face, trim: { ...face.trim, x, y } };
+    });
+    const pages = [
+      ['a.pdf', 1, { w: 210, h: 310 }],
+      ['b.pdf', 1, { w: 220, h: 320 }],
+      ['b.pdf', 2, { w: 230, h: 330 }],
+    ] as const;
+    const sizes = new Map(pages.map(([file, page, size]) => [pageKey(file, page), size]));
+    expect(sizes.size).toBe(3);
+    // The corner of the page that is the lower left of the trim once the page is turned as the brief asks.
+    const corners = {
+      'One front': [5, 310 - 3],
+      'One back': [7, 11],
+      'Two front': [220 - 13, 320 - 17],
+      'Two back': [230 - 19, 330 - 23],
+    };
+    for (const placement of formsOfJob(mixed)[0]!.placements) {
+      const [px, py] = corners[`${placement.piece} ${placement.face}` as keyof typeof corners] as [
+        number,
+        number,
+      ];
+      const [x, y] = apply(values(contentMatrix({ ...mixed, art }, placement, sizes)!), px, py);
+      const [left, bottom] = apply(values(layInto(placement.trim, placement.head)), 0, 0);
+      expect(x).toBeCloseTo(left!);
+      expect(y).toBeCloseTo(bottom!);
+    }
   });
 
   it('has no place as long as that size is not known, and neither has a face without art', () => {
