@@ -10,6 +10,7 @@ import { leaveBrief } from '../desk/startBrief.ts';
 import type { Draft } from '../draft/briefDraft.ts';
 import type { Drafting } from '../state/draftState.ts';
 import { app, useApp } from '../state/store.ts';
+import { ArtNotices } from './ArtNotices.tsx';
 import { layBrief } from './layDraft.ts';
 import { Pieces } from './Pieces.tsx';
 import type { PartProps } from './partProps.ts';
@@ -78,6 +79,7 @@ function Form({ drafting }: { readonly drafting: Drafting }) {
           wrong={wrongs.title}
           autoFocus={draft.title === ''}
         />
+        <ArtNotices art={art} />
         <Questions drafting={drafting} />
         <Pieces {...part} art={art} />
         <SheetFields {...part} />

@@ -22,7 +22,9 @@ export function PickUp({ faults }: { readonly faults: readonly LightFault[] }) {
               onPress={() => app.getState().takeInHand(inHand === index ? undefined : index)}
             >
               <span className="number">{index + 1}</span>
-              <span className="piece-name">{position.piece}</span>
+              <span className="piece-name" title={position.piece}>
+                {position.piece}
+              </span>
               <span className="soft">{position.face}</span>
               {faults.some((f) => f.positions.includes(index)) && <Sign tone="bad" />}
             </Button>

@@ -54,7 +54,9 @@ const Row = memo(function Row({ position, index, unit }: RowProps) {
     <>
       <span className="number">{index + 1}</span>
       <span className="named">
-        <span className="piece-name">{position.piece}</span>
+        <span className="piece-name" title={position.piece}>
+          {position.piece}
+        </span>
         <span className="soft">
           {position.face}, {headInWords(position.head)}
           <span className="unseen">, {placeInWords(position.trim, unit)}</span>

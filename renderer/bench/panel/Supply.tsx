@@ -26,7 +26,9 @@ export function Supply() {
           return (
             <li key={piece.name}>
               <span className="named">
-                <span className="piece-name">{piece.name}</span>
+                <span className="piece-name" title={piece.name}>
+                  {piece.name}
+                </span>
                 <span className="soft">
                   {showSize(trimOf(piece), units)}, {count} on the sheet
                 </span>
