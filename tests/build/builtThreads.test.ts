@@ -7,7 +7,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { builtApp } from '../../build/builtApp.ts';
 import type { ArtHandle } from '../../shared/contract/handles.ts';
 import { type DesktopRig, startDesktop, TIME_TO_BUILD } from '../kit/desktopRig.ts';
-import { codeOf, granted, supperOf } from '../kit/hostRig.ts';
+import { granted } from '../kit/granted.ts';
+import { codeOf, supperOf } from '../kit/hostRig.ts';
 import { carelessCard, damagedCard, lockedCard } from '../kit/troubledArt.ts';
 
 /** Where the program lies that `main` is run from, in a folder of the test's own. */

@@ -18,6 +18,7 @@ import { writeJob } from '../../shared/job/jobFile.ts';
 import { layOutBrief } from '../../shared/job/layOutJob.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
 import { supperWith } from './briefs.ts';
+import { granted } from './granted.ts';
 
 const DRAWN_ON = new Date('2026-09-01T12:00:00Z');
 
@@ -85,12 +86,6 @@ export async function openRig(
     end: () => host.end(),
   };
   return rig;
-}
-
-/** The value of a result that must be one. */
-export function granted<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(`${result.fault.code}: ${result.fault.message}`);
-  return result.value;
 }
 
 /** The code of a refusal; the text `ok` for none. */

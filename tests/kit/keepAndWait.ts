@@ -1,7 +1,8 @@
 // A host in a process of its own: opens the job in a folder, keeps a change of it, says so, and waits to be killed.
 import { join } from 'node:path';
 import { edit } from '../../shared/job/edit.ts';
-import { chosen, granted, openRig } from './hostRig.ts';
+import { granted } from './granted.ts';
+import { chosen, openRig } from './hostRig.ts';
 
 const [, , folder = ''] = process.argv;
 const rig = await openRig(folder);

@@ -6,7 +6,7 @@ import type { Measures } from '../../shared/pdf/document/setWords.ts';
 import { writeDocument } from '../../shared/pdf/document/writeDocument.ts';
 import type { RunSheetInput } from '../../shared/runSheet/runSheetInput.ts';
 import { type Pages, setRunSheet } from '../../shared/runSheet/runSheetPages.ts';
-import { granted } from './hostRig.ts';
+import { granted } from './granted.ts';
 
 const faces = await officeFaces();
 

@@ -5,7 +5,7 @@ import { JOB_SCHEMA, type Job } from '../../shared/job/job.ts';
 import { layOutBrief } from '../../shared/job/layOutJob.ts';
 import { withWork } from '../../shared/job/oneForm.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
-import { granted } from './hostRig.ts';
+import { granted } from './granted.ts';
 
 /** A job laid out from a brief as a person would write it, worked in another way if one is given. */
 export function jobOf(brief: object, work?: Work): Job {

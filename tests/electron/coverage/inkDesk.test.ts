@@ -2,7 +2,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { OpenJob } from '../../../shared/contract/openJob.ts';
 import { inkCoverage } from '../../../shared/ink/coverage.ts';
-import { dropFolder, granted, type HostRig, laySupper, openRig, putSupper } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
+import { dropFolder, type HostRig, laySupper, openRig, putSupper } from '../../kit/hostRig.ts';
 
 let rig: HostRig;
 let open: OpenJob;

@@ -15,7 +15,8 @@ import { planRun } from '../../../shared/run/plan.ts';
 import { linkTo } from '../../../shared/runSheet/jobCode.ts';
 import { buildDesktop, type DesktopRig, startDesktop, TIME_TO_BUILD, until } from '../../kit/desktopRig.ts';
 import { StandIn } from '../../kit/electronStandIn/standIn.ts';
-import { codeOf, granted, putSupper, supperOf } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
+import { codeOf, putSupper, supperOf } from '../../kit/hostRig.ts';
 
 let built: Awaited<ReturnType<typeof buildDesktop>>;
 beforeAll(async () => {

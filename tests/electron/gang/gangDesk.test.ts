@@ -6,7 +6,7 @@ import type { Brief } from '../../../shared/job/brief.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import { supperWith } from '../../kit/briefs.ts';
 import { publishedGang } from '../../kit/gangOrders.ts';
-import { granted } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
 
 function cards(...quantities: readonly number[]): Brief {
   const written = supperWith({ work: 'work-and-back', turn: 'side-to-side' });

@@ -7,11 +7,11 @@ import { Entries } from '../../../electron/host/entries.ts';
 import { FileHashes } from '../../../electron/host/hashes.ts';
 import type { ArtState } from '../../../shared/contract/art.ts';
 import { rebaseArt } from '../../../shared/job/rebase.ts';
+import { granted } from '../../kit/granted.ts';
 import {
   chosen,
   codeOf,
   dropFolder,
-  granted,
   type HostRig,
   heard,
   newFolder,

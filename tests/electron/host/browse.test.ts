@@ -4,7 +4,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { listFolder, makeFolderIn, newFileIn } from '../../../electron/host/browse.ts';
 import { Entries } from '../../../electron/host/entries.ts';
 import type { FolderHandle } from '../../../shared/contract/handles.ts';
-import { codeOf, dropFolder, granted, type HostRig, newFolder, openRig } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
+import { codeOf, dropFolder, type HostRig, newFolder, openRig } from '../../kit/hostRig.ts';
 
 let folder: string;
 let rig: HostRig;

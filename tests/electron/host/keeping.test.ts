@@ -6,11 +6,11 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { edit } from '../../../shared/job/edit.ts';
 import type { Job } from '../../../shared/job/job.ts';
+import { granted } from '../../kit/granted.ts';
 import {
   chosen,
   codeOf,
   dropFolder,
-  granted,
   type HostRig,
   newFolder,
   openRig,

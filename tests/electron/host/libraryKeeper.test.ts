@@ -4,7 +4,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { FolderHandle } from '../../../shared/contract/handles.ts';
 import { writeLibrary } from '../../../shared/library/readLibrary.ts';
 import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
-import { codeOf, dropFolder, granted, type HostRig, newFolder, openRig } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
+import { codeOf, dropFolder, type HostRig, newFolder, openRig } from '../../kit/hostRig.ts';
 
 let folder: string;
 let rig: HostRig;

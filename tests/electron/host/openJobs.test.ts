@@ -4,11 +4,11 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { ArtHandle, FileHandle } from '../../../shared/contract/handles.ts';
 import { edit } from '../../../shared/job/edit.ts';
 import type { Job } from '../../../shared/job/job.ts';
+import { granted } from '../../kit/granted.ts';
 import {
   chosen,
   codeOf,
   dropFolder,
-  granted,
   type HostRig,
   laySupper,
   newFolder,

@@ -15,16 +15,8 @@ import type { FileHandle } from '../../../shared/contract/handles.ts';
 import type { RunEvent } from '../../../shared/run/events.ts';
 import { writeEntry } from '../../../shared/run/logText.ts';
 import { faultyDisk } from '../../kit/faultyDisk.ts';
-import {
-  chosen,
-  codeOf,
-  dropFolder,
-  granted,
-  heard,
-  newFolder,
-  openRig,
-  openSupper,
-} from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
+import { chosen, codeOf, dropFolder, heard, newFolder, openRig, openSupper } from '../../kit/hostRig.ts';
 import { ask } from '../../kit/readBack.ts';
 import { delivered, entryOf, go, good, load, runIn, supperRun, trimmed } from '../../kit/runs.ts';
 

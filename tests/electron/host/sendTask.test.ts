@@ -5,7 +5,8 @@ import { JobFiles } from '../../../electron/host/jobFiles.ts';
 import { doSendTask, type SendReport, type SendTask } from '../../../electron/host/sendTask.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { otherFace } from '../../../shared/layout/position.ts';
-import { dropFolder, granted, type HostRig, newFolder, openRig, openSupper } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
+import { dropFolder, type HostRig, newFolder, openRig, openSupper } from '../../kit/hostRig.ts';
 
 let folder: string;
 let rig: HostRig;

@@ -5,10 +5,10 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { FolderHandle, SendHandle } from '../../../shared/contract/handles.ts';
 import type { SendState, Sent } from '../../../shared/contract/sending.ts';
 import type { Job } from '../../../shared/job/job.ts';
+import { granted } from '../../kit/granted.ts';
 import {
   codeOf,
   dropFolder,
-  granted,
   type HostRig,
   heard,
   newFolder,

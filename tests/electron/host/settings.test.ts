@@ -3,7 +3,8 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { FolderHandle } from '../../../shared/contract/handles.ts';
 import { USUAL_FILE_NAMES } from '../../../shared/job/fileNames.ts';
-import { codeOf, dropFolder, granted, type HostRig, newFolder, openRig } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
+import { codeOf, dropFolder, type HostRig, newFolder, openRig } from '../../kit/hostRig.ts';
 
 let folder: string;
 let rig: HostRig;

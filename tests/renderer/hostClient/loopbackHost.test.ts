@@ -10,7 +10,8 @@ import type { SendNews } from '../../../shared/contract/sending.ts';
 import { type HostProcess, startHost } from '../../e2e/kit/hostProcess.ts';
 import { buildDesktop, until } from '../../kit/desktopRig.ts';
 import { testFolder } from '../../kit/folder.ts';
-import { granted, putSupper, supperOf } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
+import { putSupper, supperOf } from '../../kit/hostRig.ts';
 
 const folder = testFolder();
 let built: Awaited<ReturnType<typeof buildDesktop>>;

@@ -11,7 +11,7 @@ import { costCandidates } from '../../../shared/plan/costCandidates.ts';
 import { layOutCandidates } from '../../../shared/plan/layOutCandidates.ts';
 import { takeCandidate, takenPlanOf } from '../../../shared/plan/takeCandidate.ts';
 import { supperBrief, supperWith } from '../../kit/briefs.ts';
-import { granted } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
 import { briefOf, coverage } from '../../kit/plans.ts';
 
 const library = startingLibrary();

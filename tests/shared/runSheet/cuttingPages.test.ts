@@ -6,7 +6,7 @@ import { sayStep } from '../../../shared/cutting/words.ts';
 import { cuttingOf } from '../../../shared/runSheet/cuttingOf.ts';
 import { setCuttingPages } from '../../../shared/runSheet/cuttingPages.ts';
 import { POINTS_PER } from '../../../shared/units/length.ts';
-import { granted } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
 import { readPages } from '../../kit/readPages.ts';
 import { DAY, MEASURES, pdfOf } from '../../kit/setPapers.ts';
 import { CARDS, jobOf, KINDS } from '../../kit/ticketJobs.ts';

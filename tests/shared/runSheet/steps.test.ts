@@ -5,7 +5,7 @@ import { WORKS } from '../../../shared/job/compareWorks.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { nameJobFiles } from '../../../shared/job/nameJobFiles.ts';
 import { stepsOf } from '../../../shared/runSheet/steps.ts';
-import { granted } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
 import { cutOut, hold } from '../../kit/paper.ts';
 import { followSteps } from '../../kit/printerByTheSteps.ts';
 import type { Hands } from '../../kit/printerHands.ts';

@@ -7,7 +7,7 @@ import { cuttingOf } from '../../../shared/runSheet/cuttingOf.ts';
 import { writeCsv } from '../../../shared/ticket/csv.ts';
 import { writeCuts, writePlacements } from '../../../shared/ticket/tables.ts';
 import { POINTS_PER } from '../../../shared/units/length.ts';
-import { granted } from '../../kit/hostRig.ts';
+import { granted } from '../../kit/granted.ts';
 import { KINDS } from '../../kit/ticketJobs.ts';
 
 /** Reads a table by the grammar of RFC 4180, a letter at a time. */
