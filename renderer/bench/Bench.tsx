@@ -1,5 +1,6 @@
 // The bench: the sheet with its pieces in the middle, the tools above it, and all of it in words beside it.
 import { useState } from 'react';
+import { shownJob } from '../state/jobState.ts';
 import { useApp } from '../state/store.ts';
 import { BenchCanvas } from './BenchCanvas.tsx';
 import { useFollowedFindings } from './findings.ts';
@@ -42,11 +43,11 @@ export function Bench() {
   );
 }
 
-/** What there is to set of the pieces that are chosen. */
+/** What there is to set of the pieces that are selected, their numbers as a drag has them now. */
 function Chosen() {
   const selection = useApp((s) => s.selection);
   const [only, ...more] = selection;
-  const position = useApp((s) => (only === undefined ? undefined : s.history?.present.arrangement[only]));
+  const position = useApp((s) => (only === undefined ? undefined : shownJob(s)?.arrangement[only]));
   if (only === undefined || position === undefined) return null;
   return more.length === 0 ? (
     <ChosenOne index={only} position={position} />

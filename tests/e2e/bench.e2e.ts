@@ -23,6 +23,9 @@ test('a dragged piece is drawn to equal side margins, its partner with it, and b
   await bench.carry(onFirst.x - 18, onFirst.y + 45);
   await bench.carry(onFirst.x + 4, onFirst.y + 40);
   await expect(bench.held).toContainText('equal side margins');
+  // The numbers beside the sheet follow the hand.
+  const fromTail = studio.page.getByRole('textbox', { name: 'From the tail' });
+  await expect(fromTail).not.toHaveValue('8.625 in');
   await bench.drop();
   await expect(bench.held).toHaveCount(0);
   await bench.expectAt(1, LEFT);
