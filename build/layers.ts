@@ -21,7 +21,7 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   ink: ['fault'],
   marks: ['fault', 'geometry', 'units', 'layout'],
   cutting: ['fault', 'geometry', 'units', 'layout', 'job', 'pdf'],
-  proof: ['fault', 'geometry', 'units', 'layout'],
+  proof: ['fault', 'geometry', 'units', 'layout', 'marks'],
   job: ['fault', 'geometry', 'units', 'layout', 'bench'],
   gang: ['fault', 'geometry', 'units', 'layout', 'job'],
   pdf: ['fault', 'geometry', 'units', 'layout', 'marks'],

@@ -1,12 +1,11 @@
 // The sheets of a job as files in memory, named and ready to be sent.
 import { ok, type Result } from '../../shared/fault/result.ts';
-import { countJob } from '../../shared/job/counts.ts';
 import { type Job, sheetOf } from '../../shared/job/job.ts';
-import { formsOfJob, nameJobFiles, type SidePage } from '../../shared/job/nameJobFiles.ts';
-import { marksOf } from '../../shared/marks/marksOf.ts';
+import { nameJobFiles, type SidePage } from '../../shared/job/nameJobFiles.ts';
 import { writeSheets } from '../../shared/pdf/sheet/writeSheets.ts';
 import { faceSourceOf } from './faceSource.ts';
 import type { JobArtFiles } from './jobArt.ts';
+import { markedForms } from './markedForms.ts';
 import { sheetFont } from './sheetFont.ts';
 
 export interface JobSheets {
@@ -23,22 +22,7 @@ export async function writeJobSheets(job: Job, art: JobArtFiles, now: Date): Pro
   const named = nameJobFiles(job, day);
   if (!named.ok) return named;
   const font = await sheetFont();
-  const forms = formsOfJob(job);
-  const { sheets: count } = countJob(job);
-  const marked = forms.map((form) => ({
-    form,
-    ...(brief.marks
-      ? marksOf({
-          sheet: sheet.size,
-          unprintable: sheet.unprintable,
-          work: brief.work,
-          forms,
-          form,
-          slug: { job: brief.title, sheets: count, date: day },
-          measure: font.measure,
-        })
-      : { marks: [], notices: [] }),
-  }));
+  const marked = markedForms(job, day, font.measure);
   const written = await writeSheets({
     sheet: sheet.size,
     work: brief.work,

@@ -1,12 +1,15 @@
 // The proof of sheets that were really written: opened again, photographed, cut, turned and compared with the art.
 import { setImmediate } from 'node:timers/promises';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
+import type { Mark } from '../../shared/marks/mark.ts';
 import { checkSide, sameSize } from '../../shared/proof/checkSide.ts';
 import type { ProofReport, SheetFinding, SideNumber } from '../../shared/proof/finding.ts';
 import type { ProofJob } from '../../shared/proof/job.ts';
 import type { Look } from '../../shared/proof/looks.ts';
 import { prove } from '../../shared/proof/prove.ts';
 import type { Sight } from '../../shared/proof/sight.ts';
+import { wantedSide } from '../../shared/proof/wantedSide.ts';
+import { checkWaste } from '../../shared/proof/waste.ts';
 import { openArt, openSide } from './openFiles.ts';
 import { type ProofPicture, pictureOf } from './pictures.ts';
 import { Renderer, RendererBroke } from './renderer.ts';
@@ -32,6 +35,8 @@ export interface ProofOptions {
   readonly dpi?: number;
   /** Whether a picture of every position is wanted, front beside back. */
   readonly pictures?: boolean;
+  /** The marks that belong on each side, in pt; the waste is looked at where they are told, be it that there are none. */
+  readonly marks?: Readonly<Record<SideNumber, readonly Mark[]>>;
   /** Told after every face that was compared. */
   readonly onCompared?: (done: number, all: number) => void;
 }
@@ -87,7 +92,12 @@ async function proveWith(
     if (!opened.ok) return opened;
     const { sight, shown, pages } = opened.value;
     sheetFindings.push(...checkSide(number, { page: sight.size, shown, pages }, job.sheet, written?.pages));
-    if (sameSize(sight.size, job.sheet)) sides[`side${number}`] = sight;
+    if (!sameSize(sight.size, job.sheet)) continue;
+    sides[`side${number}`] = sight;
+    if (options.marks !== undefined) {
+      const wanted = wantedSide(job, number, options.marks[number]);
+      sheetFindings.push(...checkWaste(number, sight, wanted));
+    }
   }
   const pageOf = openArt(renderer, job, art);
   if (!pageOf.ok) return pageOf;

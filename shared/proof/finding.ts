@@ -33,7 +33,16 @@ export type SheetFinding = OnSide &
     | { readonly kind: 'sheet-size'; readonly measured: { readonly page: Size; readonly sheet: Size } }
     | { readonly kind: 'sheet-cropped'; readonly measured: { readonly shown: Size; readonly page: Size } }
     | { readonly kind: 'page-count'; readonly measured: { readonly pages: number; readonly wanted: number } }
+    | { readonly kind: 'mark-missing' | 'stray-ink'; readonly measured: Place }
   );
+
+/** A place on a side, in mm: its middle from the left edge and from the tail, and its size. */
+export interface Place {
+  readonly left: number;
+  readonly tail: number;
+  readonly across: number;
+  readonly along: number;
+}
 
 /** What is wrong with one face at one position. */
 export type Fault =

@@ -2,7 +2,7 @@
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { PDFDocument } from 'pdf-lib';
+import { PDFDocument, type PDFPage, rgb } from 'pdf-lib';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { layJob } from '../../../electron/job/layJob.ts';
 import { proveJob } from '../../../electron/job/proveJob.ts';
@@ -12,6 +12,7 @@ import { WORKS } from '../../../shared/job/compareWorks.ts';
 import { designsOf, type Job, sheetOf } from '../../../shared/job/job.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import { formsOf } from '../../../shared/layout/forms.ts';
+import type { Finding } from '../../../shared/proof/finding.ts';
 import { drawOddCard, type Oddness } from '../../kit/oddArt.ts';
 import { cutOut, hold, print, turned, unturned } from '../../kit/paper.ts';
 
@@ -281,8 +282,44 @@ describe('a sheet spoiled on purpose', () => {
     await writeFile(paths[0]!, second!);
     await writeFile(paths[1]!, first!);
     const proved = await proveJob(job, folder, {});
-    const kinds = proved.ok ? proved.value.proof.findings.map((f) => f.kind) : [];
-    expect(kinds).toHaveLength(job.arrangement.length * 2);
-    expect(new Set(kinds)).toEqual(new Set(['wrong-face']));
+    const findings = proved.ok ? proved.value.proof.findings : [];
+    const faces = findings.filter((f) => 'position' in f);
+    expect(faces).toHaveLength(job.arrangement.length * 2);
+    expect(new Set(faces.map((f) => f.kind))).toEqual(new Set(['wrong-face']));
+    // The bar and the slug of the other side are not those of this one.
+    const waste = findings.filter((f) => !('position' in f)).map((f) => f.kind);
+    expect(new Set(waste)).toEqual(new Set(['mark-missing', 'stray-ink']));
+  });
+
+  it('is caught by its waste: a crop mark moved by 3 mm, and ink where none belongs', async () => {
+    const job = await lay({ style: 'work-and-turn' }, [card('Menu')], { sheet: { size: [500, 600] } });
+    const { paths } = await send(job);
+    const first = job.arrangement.reduce((a, b) => (b.trim.x + b.trim.y < a.trim.x + a.trim.y ? b : a));
+    const MM = 72 / 25.4;
+    // Outside the bleed, 9 pt from the trim, down to 2 mm and 5 mm more: the crop mark below the lower left corner.
+    const white = { x: first.trim.x - 1, y: first.trim.y - 40, width: 2, height: 30, color: rgb(1, 1, 1) };
+    const spoil = async (draw: (page: PDFPage) => void): Promise<readonly Finding[]> => {
+      const clean = await readFile(paths[0]!);
+      const document = await PDFDocument.load(clean);
+      draw(document.getPage(0));
+      await writeFile(paths[0]!, await document.save());
+      const proved = await proveJob(job, folder, {});
+      await writeFile(paths[0]!, clean);
+      if (!proved.ok) throw new Error(proved.fault.message);
+      return proved.value.proof.findings.filter((f) => f.side === 1);
+    };
+    const moved = await spoil((page) => {
+      page.drawRectangle(white);
+      const x = first.trim.x + 3 * MM;
+      page.drawLine({
+        start: { x, y: first.trim.y - 24 },
+        end: { x, y: first.trim.y - 11 },
+        thickness: 0.25,
+      });
+    });
+    expect(moved.map((f) => f.kind).toSorted()).toEqual(['mark-missing', 'stray-ink']);
+    const dot = await spoil((page) => page.drawCircle({ x: 2.5 * MM, y: 600 - 2.5 * MM, size: 0.5 * MM }));
+    expect(dot.map((f) => f.kind)).toEqual(['stray-ink']);
+    expect(dot[0]?.message).toMatch(/2\.[456] mm from the left edge and 209\.[0-3] mm from the tail/);
   });
 });
