@@ -1,6 +1,5 @@
 // The bench: the sheet with its pieces in the middle, the tools above it, and all of it in words beside it.
 import { useState } from 'react';
-import { shownJob } from '../state/jobState.ts';
 import { useApp } from '../state/store.ts';
 import { BenchCanvas } from './BenchCanvas.tsx';
 import { useFollowedFindings } from './findings.ts';
@@ -14,6 +13,7 @@ import { Wrong } from './panel/Wrong.tsx';
 import { RepeatBox } from './RepeatBox.tsx';
 import { Toolbar } from './Toolbar.tsx';
 import { useBenchActions } from './useBenchActions.ts';
+import { useReadableJob } from './useReadableJob.ts';
 import { useTurning } from './useTurning.ts';
 import './panel/beside.css';
 import './bench.css';
@@ -47,7 +47,8 @@ export function Bench() {
 function Chosen() {
   const selection = useApp((s) => s.selection);
   const [only, ...more] = selection;
-  const position = useApp((s) => (only === undefined ? undefined : shownJob(s)?.arrangement[only]));
+  const job = useReadableJob();
+  const position = only === undefined ? undefined : job?.arrangement[only];
   if (only === undefined || position === undefined) return null;
   return more.length === 0 ? (
     <ChosenOne index={only} position={position} />

@@ -12,7 +12,7 @@ import { BenchLayers } from './canvas/BenchLayers.tsx';
 import { benchHands } from './canvas/benchHands.ts';
 import { benchGesture } from './canvas/gestureState.ts';
 import type { Scene } from './canvas/scene.ts';
-import { useBenchPictures, useBenchScene } from './canvas/useBenchScene.ts';
+import { benchScene, useBenchPictures } from './canvas/useBenchScene.ts';
 import { useFindings } from './findings.ts';
 import { benchInWords, gestureInWords } from './inWords.ts';
 import { PieceMenu } from './PieceMenu.tsx';
@@ -24,26 +24,25 @@ import type { TurningHands } from './useTurning.ts';
 const stores = { app, gesture: benchGesture };
 
 export function BenchCanvas({ hands }: { readonly hands: TurningHands }) {
-  const scene = useBenchScene();
   const job = useSettledJob();
   const picturesOf = usePicturesOf(job);
   const menuMark = useRef<HTMLSpanElement>(null);
   const [menuAt, setMenuAt] = useState<Point<'screen'> | undefined>(undefined);
-  useBenchPictures(scene);
+  useBenchPictures();
   return (
     <div className="canvas-room">
       <SheetCanvas
         viewing={benchView}
         sheet={sheetOf(job.brief).size}
-        hands={benchHands(scene, stores, { takeEdge: hands.takeEdge, openMenu: setMenuAt })}
-        layers={<BenchLayers scene={scene} picturesOf={picturesOf} />}
+        hands={benchHands(benchScene, stores, { takeEdge: hands.takeEdge, openMenu: setMenuAt })}
+        layers={<BenchLayers picturesOf={picturesOf} />}
         role="application"
         aria-label="The sheet on the bench"
         aria-describedby="bench-in-words"
         // The arrow keys nudge what is selected here.
         tabIndex={0}
         onKeyDown={(event) => {
-          if (pressKey(event, () => setMenuAt(besideChosen(scene)))) event.preventDefault();
+          if (pressKey(event, () => setMenuAt(besideChosen(benchScene())))) event.preventDefault();
         }}
       >
         <span ref={menuMark} className="menu-mark" style={{ left: menuAt?.x ?? 0, top: menuAt?.y ?? 0 }} />

@@ -16,20 +16,6 @@ import { createAppStore } from '../../renderer/state/store.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { LayoutFault } from '../../shared/layout/check.ts';
 
-const NO_INKS = {
-  surround: '',
-  paper: '',
-  onPaper: '',
-  ink: '',
-  soft: '',
-  panel: '',
-  line: '',
-  accent: '',
-  accentInk: '',
-  bad: '',
-  ask: '',
-};
-
 /** A bench whose window shows the whole sheet of the job. Lengths are pt on the side that is looked at. */
 export function standAtBench(job: Job, window = { w: 1000, h: 800 }) {
   const app = createAppStore();
@@ -44,7 +30,6 @@ export function standAtBench(job: Job, window = { w: 1000, h: 800 }) {
     const built = build({
       app: app.getState(),
       viewed: viewing.store.getState(),
-      inks: NO_INKS,
       findings: [],
       gesture: gesture.getState().gesture,
     });
@@ -105,7 +90,7 @@ export function standAtBench(job: Job, window = { w: 1000, h: 800 }) {
     click: (x: number, y: number, keys: object = {}) => {
       const at = pointOnScreen(scene().view, { x, y });
       const ignore = () => {};
-      benchHands(scene(), parts, { takeEdge: ignore, openMenu: ignore })
+      benchHands(scene, parts, { takeEdge: ignore, openMenu: ignore })
         .press(at, { shiftKey: false, ctrlKey: false, metaKey: false, pointerId: 1, ...keys })
         ?.end();
       return bench;

@@ -9,27 +9,26 @@ import type { Inks } from '../../sheet/paint/inks.ts';
 import { inWindow, type PicturesOf, paintArt, paintLines } from '../../sheet/paint/paintPieces.ts';
 import { paintAxis, paintFeed, paintGrips, paintPaper } from '../../sheet/paint/paintSheet.ts';
 import type { Pen } from '../../sheet/paint/pen.ts';
+import { useInks } from '../../sheet/paint/useInks.ts';
 import type { ShownPiece } from '../../sheet/pieces/shownPieces.ts';
 import { paintGuides } from '../paint/paintGuides.ts';
 import { paintMargins } from '../paint/paintMargins.ts';
 import { paintChosen, paintFindings, paintFollowing, paintNumbers } from '../paint/paintMarks.ts';
 import { paintRulers } from '../paint/paintRulers.ts';
 import type { Scene } from './scene.ts';
+import { useBenchScene } from './useBenchScene.ts';
 
-export function BenchLayers({
-  scene,
-  picturesOf,
-}: {
-  readonly scene: Scene;
-  readonly picturesOf: PicturesOf;
-}) {
-  const { job, view, window, inks, resting, moving } = scene;
+/** Follows the scene by itself, so that a drag draws nothing else of the window again. */
+export function BenchLayers({ picturesOf }: { readonly picturesOf: PicturesOf }) {
+  const inks = useInks();
+  const scene = useBenchScene();
+  const { job, view, window, resting, moving } = scene;
   return (
     <>
       <SheetLayer brief={job.brief} view={view} inks={inks} />
       <PiecesLayer pieces={resting} view={view} window={window} picturesOf={picturesOf} />
       <PiecesLayer pieces={moving} view={view} window={window} picturesOf={picturesOf} />
-      <PaintedLayer paint={(pen) => paintWords(pen, scene)} />
+      <PaintedLayer paint={(pen) => paintWords(pen, scene, inks)} />
     </>
   );
 }
@@ -78,8 +77,8 @@ const PiecesLayer = memo(function PiecesLayer({
   );
 });
 
-function paintWords(pen: Pen, scene: Scene): void {
-  const { job, view, window, inks, pieces, chosen, following, findings, gesture } = scene;
+function paintWords(pen: Pen, scene: Scene, inks: Inks): void {
+  const { job, view, window, pieces, chosen, following, findings, gesture } = scene;
   const { size, unprintable } = sheetOf(job.brief);
   const turn = turnOf(job.brief.work);
   const seen = inWindow(pieces, view, window);

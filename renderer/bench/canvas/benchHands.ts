@@ -19,30 +19,35 @@ export interface BenchCalls {
 /** How near in px a hand comes to an edge of the sheet before it takes it. */
 const EDGE_REACH_PX = 18;
 
-export function benchHands(scene: Scene, stores: BenchStores, calls: BenchCalls): SheetHands {
+/** `sceneNow` gives what is shown at the moment that a hand does something. */
+export function benchHands(sceneNow: () => Scene, stores: BenchStores, calls: BenchCalls): SheetHands {
   const { app } = stores;
-  const onSheet = (at: Point<'screen'>) => apply(inverse(toScreen<Side>(scene.view)), at);
-  const edgeUnder = (at: Point<'screen'>) =>
+  const onSheet = (scene: Scene, at: Point<'screen'>) => apply(inverse(toScreen<Side>(scene.view)), at);
+  const pieceUnder = (scene: Scene, at: Point<'screen'>) => pieceAt(scene.pieces, onSheet(scene, at));
+  const edgeUnder = (scene: Scene, at: Point<'screen'>) =>
     turnOf(scene.job.brief.work) === undefined
       ? undefined
-      : edgeAt(sheetOf(scene.job.brief).size, onSheet(at), EDGE_REACH_PX / scene.view.zoom);
+      : edgeAt(sheetOf(scene.job.brief).size, onSheet(scene, at), EDGE_REACH_PX / scene.view.zoom);
   return {
     press: (at, event) => {
+      const scene = sceneNow();
       const adds = event.shiftKey || event.ctrlKey || event.metaKey;
-      const piece = pieceAt(scene.pieces, onSheet(at));
+      const piece = pieceUnder(scene, at);
       if (piece !== undefined) return holdToDrag(at, piece.position, adds, scene, stores);
-      const edge = edgeUnder(at);
+      const edge = edgeUnder(scene, at);
       if (edge === undefined) return holdToFrame(at, adds, scene, stores);
       calls.takeEdge(edge, at, event.pointerId);
       return undefined;
     },
     hover: (at) => {
       if (at === undefined) return 'default';
-      if (pieceAt(scene.pieces, onSheet(at)) !== undefined) return 'move';
-      return edgeUnder(at) === undefined ? 'default' : 'grab';
+      const scene = sceneNow();
+      if (pieceUnder(scene, at) !== undefined) return 'move';
+      return edgeUnder(scene, at) === undefined ? 'default' : 'grab';
     },
     openMenu: (at) => {
-      const piece = pieceAt(scene.pieces, onSheet(at));
+      const scene = sceneNow();
+      const piece = pieceUnder(scene, at);
       if (piece !== undefined && !scene.chosen.has(piece.position)) app.getState().select([piece.position]);
       calls.openMenu(at);
     },

@@ -2,7 +2,6 @@
 import type { Job } from '../../../shared/job/job.ts';
 import { partnerIndex } from '../../../shared/job/partners.ts';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
-import type { Inks } from '../../sheet/paint/inks.ts';
 import { movePieces, type ShownPiece, type SideUp, shownPieces } from '../../sheet/pieces/shownPieces.ts';
 import type { SheetView } from '../../sheet/sheetView.ts';
 import { shownJob } from '../../state/jobState.ts';
@@ -12,7 +11,6 @@ import type { Gesture, Scene } from './scene.ts';
 export interface SceneParts {
   readonly app: AppState;
   readonly viewed: SheetView;
-  readonly inks: Inks;
   readonly findings: readonly LayoutFinding[];
   readonly gesture: Gesture | undefined;
 }
@@ -27,7 +25,7 @@ export function sceneBuilder(): (parts: SceneParts) => Scene | undefined {
     pieces.filter((p) => !moving.has(p.position)),
   );
 
-  return ({ app, viewed, inks, findings, gesture }) => {
+  return ({ app, viewed, findings, gesture }) => {
     const job = shownJob(app);
     if (job === undefined) return undefined;
     const drag = gesture?.does === 'drag' ? gesture : undefined;
@@ -37,7 +35,6 @@ export function sceneBuilder(): (parts: SceneParts) => Scene | undefined {
     return {
       window: viewed.window,
       view: viewed.view,
-      inks,
       job,
       pieces,
       resting: drag === undefined ? pieces : restingOf(before, drag.moving),

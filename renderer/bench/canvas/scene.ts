@@ -3,14 +3,12 @@ import type { View } from '../../../shared/bench/view.ts';
 import type { Rect, Side, Size } from '../../../shared/geometry/space.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
-import type { Inks } from '../../sheet/paint/inks.ts';
 import type { ShownPiece } from '../../sheet/pieces/shownPieces.ts';
 import type { SeenGuide } from '../paint/paintGuides.ts';
 
 export interface Scene {
   readonly window: Size;
   readonly view: View;
-  readonly inks: Inks;
   /** The job as it is shown, a gesture's preview included. */
   readonly job: Job;
   /** All pieces of the side that is looked at. */

@@ -61,9 +61,9 @@ export function SheetCanvas({ viewing, sheet, hands, layers, children, role, ...
     };
     letGo.current = followHand({ pointerId: evt.pointerId, hold, placeOf, onFree });
   };
-  const hover = (at: Point<'screen'> | undefined) => {
+  const hover = (event: MouseEvent | undefined) => {
     if (letGo.current !== undefined || element.current === null) return;
-    const cursor = hands.hover(at);
+    const cursor = hands.hover(event && placeOf(event));
     element.current.style.cursor = spaceDown.current ? 'grab' : cursor;
   };
   const wheel = ({ evt }: Heard<WheelEvent>) => {
@@ -94,7 +94,7 @@ export function SheetCanvas({ viewing, sheet, hands, layers, children, role, ...
         width={window.w}
         height={window.h}
         onPointerDown={press}
-        onPointerMove={({ evt }) => hover(placeOf(evt))}
+        onPointerMove={({ evt }) => hover(evt)}
         onPointerLeave={() => hover(undefined)}
         onWheel={wheel}
         onContextMenu={({ evt }) => {
