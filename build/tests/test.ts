@@ -3,7 +3,8 @@ import { CHECKS, unitTests, WINDOW_TESTS } from './parts.ts';
 import { closingLine, summaryLine } from './summary.ts';
 
 const parts = [...CHECKS, unitTests(), WINDOW_TESTS];
-console.log('Property tests draw the same cases at every run (seed 1); npm run deep draws others.');
+const seed = process.env.TURNLAY_SEED ?? '1';
+console.log(`Property tests draw the same cases at every run (seed ${seed}); npm run deep draws others.`);
 const counted = parts.map(({ name, run }) => {
   const begun = Date.now();
   console.log(`\n== ${name}`);

@@ -46,6 +46,9 @@ export async function demo(folder: string): Promise<void> {
 
 async function drawAll(folder: string, rip: string): Promise<void> {
   const now = new Date();
+  const made = await mkdir(folder, { recursive: true });
+  // A folder of the demo's own is no part of the working copy that it may lie in.
+  if (made !== undefined) await writeFile(join(folder, '.gitignore'), '*\n');
   await mkdir(rip, { recursive: true });
   await mkdir(join(folder, 'papers'), { recursive: true });
   await writeFile(join(folder, 'library.json'), writeLibrary(startingLibrary()));

@@ -208,5 +208,9 @@ describe('the demo', () => {
     expect(await readdir(at('demo', 'rip'))).toHaveLength(3);
     expect(await readdir(at('demo', 'pictures', 'supper'))).toHaveLength(4);
     expect(await readdir(at('demo', 'papers'))).toHaveLength(12);
+    // Made in a working copy, it leaves git nothing to tell.
+    execFileSync('git', ['init', '-q', folder]);
+    const told = execFileSync('git', ['status', '--short', '--untracked-files=all', 'demo'], { cwd: folder });
+    expect(told.toString()).toBe('');
   });
 });
