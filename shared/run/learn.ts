@@ -94,8 +94,8 @@ function learnTimes(runs: readonly Run[], printers: readonly Printer[]): readonl
     feeds.flatMap((feed) => {
       const like = timed.filter(({ planned }) => planned.printer === printer && planned.feed === feed.name);
       const reckoned = like.reduce((sum, { run, planned }) => sum + handMinutes(feed, run, planned), 0);
-      // Where a tray does it all there are no hands to time.
-      if (like.length === 0 || reckoned === 0) return [];
+      // No run went this way, or a tray does it all and there are no hands to time.
+      if (reckoned === 0) return [];
       const taken = like.reduce((sum, one) => sum + handsTook(one), 0);
       const factor = like.length < RUNS_FOR_TIMES ? undefined : taken / reckoned;
       return [{ printer, feed: feed.name, runs: like.length, factor }];

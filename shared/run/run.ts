@@ -88,15 +88,14 @@ function goOn(run: Run, entry: Entry): Result<Run> {
 
 /** The run as if the event had not happened, where all that came after it can stand without it. */
 function takeBack(run: Run, entry: Entry, of: number): Result<Run> {
-  const stands = standing(run);
-  const taken = stands.find(({ id }) => id === of);
+  // The beginning of a run is taken back in a way of its own.
+  const counts = standing(run).slice(1);
+  const taken = counts.find(({ id }) => id === of);
   if (taken === undefined) {
     return refuse(refusedCount('That count is not there any more: it was taken back.', 'Count again.'));
   }
-  const [beginning, ...rest] = stands.filter((e) => e !== taken);
-  if (beginning === undefined) throw new Error('The beginning of a run is taken back in a way of its own');
-  let again: Run = { ...run, entries: [beginning], sheets: NO_SHEETS, pieces: noPieces(run.plan) };
-  for (const next of rest) {
+  let again: Run = { ...run, sheets: NO_SHEETS, pieces: noPieces(run.plan) };
+  for (const next of counts.filter((e) => e !== taken)) {
     const after = goOn(again, next);
     if (!after.ok) {
       const [lost, needing] = [nameOfEvent(taken.event), nameOfEvent(next.event)];

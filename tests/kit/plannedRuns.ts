@@ -1,19 +1,27 @@
 // Runs that were begun with a plan: the invitation on the hand-fed printer of the library that a studio begins with.
 import { startingLibrary } from '../../shared/library/startingLibrary.ts';
+import type { PlanCandidate } from '../../shared/plan/candidate.ts';
 import { costCandidates } from '../../shared/plan/costCandidates.ts';
 import { layOutCandidates } from '../../shared/plan/layOutCandidates.ts';
 import { type PlannedRun, plannedRun } from '../../shared/run/planned.ts';
 import { supperJob } from '../renderer/kit/supperJob.ts';
 import { supperRun } from './runs.ts';
 
-/** What the cheapest way by hand is planned to be, each face covered once. */
-export function plannedByHand(): PlannedRun {
+/** Each face covered once. */
+const covered = () => 1;
+
+/** The cheapest way by hand. */
+export function candidateByHand(): PlanCandidate {
   const library = startingLibrary();
-  const covered = () => 1;
   const candidates = costCandidates(layOutCandidates(supperJob.brief, library), library, covered);
   const byHand = candidates.find(({ feed, work }) => feed.name === 'Hand feed' && work.style !== 'simplex');
   if (byHand === undefined) throw new Error('The library has a printer that is fed by hand');
-  return plannedRun(byHand, library, covered);
+  return byHand;
+}
+
+/** What it is planned to be. */
+export function plannedByHand(): PlannedRun {
+  return plannedRun(candidateByHand(), startingLibrary(), covered);
 }
 
 /** Figures that are easily reckoned with: 30 sheets twice through the printer, each part of the cost a round sum. */

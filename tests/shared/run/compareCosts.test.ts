@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
 import { compareCosts } from '../../../shared/run/compareCosts.ts';
 import type { RunEvent } from '../../../shared/run/events.ts';
 import { impressionsOf, measuredOf, sheetsUsed } from '../../../shared/run/impressions.ts';
-import { plannedByHand, plannedSupper, roundPlan } from '../../kit/plannedRuns.ts';
+import { plannedRun } from '../../../shared/run/planned.ts';
+import { candidateByHand, plannedByHand, plannedSupper, roundPlan } from '../../kit/plannedRuns.ts';
 import { go, good, load, noGo, runOf, spoiled, supperRun, turned, undo } from '../../kit/runs.ts';
 
 const measured = (ink?: number, minutes?: number): RunEvent => ({
@@ -34,9 +36,10 @@ describe('what a run used', () => {
   });
 
   it('is measured by the last word on it that stands', () => {
-    expect(measuredOf(runOf(supperRun))).toEqual({});
+    expect(measuredOf(runOf(supperRun))).toStrictEqual({});
     const run = runOf(supperRun, measured(70, 40), measured(72), measured(90, 99), undo(4));
     expect(measuredOf(run)).toEqual({ ink: 72, minutes: 40 });
+    expect(measuredOf(runOf(supperRun, measured(70)))).toStrictEqual({ ink: 70 });
   });
 });
 
@@ -113,7 +116,24 @@ describe('the cost against the plan', () => {
     expect(makeReady).toMatchObject({
       actual: 2,
       because: [{ says: 'all was done in 4 minutes', amount: -1 }],
+      known: 'measured',
     });
+  });
+
+  it('says what was measured in tenths', () => {
+    // 64 of 60 passes: 64 ml, and 32 minutes at the printer, were to be expected.
+    const compared = compareCosts(runOf(plannedSupper, ...EVENTS, measured(70.26, 40.04)));
+    const [, ink, labour] = compared?.parts ?? [];
+    expect(ink?.because[1]?.says).toBe('70.3 ml measured where 64 ml were to be expected');
+    expect(labour?.because[1]?.says).toBe('34 minutes at the printer where 32 were to be expected');
+  });
+
+  it('stays a sum of money where no ink was planned and some was measured', () => {
+    const planned = { ...roundPlan, ink: 0, cost: { ...roundPlan.cost, ink: 0 } };
+    const compared = compareCosts(runOf({ ...plannedSupper, planned }, ...EVENTS, measured(5)));
+    expect(compared?.parts[1]).toMatchObject({ part: 'ink', planned: 0, actual: 0 });
+    // 43.88 less the 6.40 of ink.
+    expect(compared?.actual).toBe(37.48);
   });
 
   it('adds up to the cent: every difference is the sum of its reasons, and the whole that of its parts', () => {
@@ -165,6 +185,18 @@ describe('the plan that a run keeps', () => {
       cost.paper + cost.ink + cost.labour + cost.makeReady + cost.trimming + cost.wear,
       9,
     );
+  });
+
+  it('takes each face by how much of it is covered, and a sheet that prints nothing as not covered', () => {
+    // Fronts covered twice and backs once, of one size: one and a half times on the whole.
+    const covered = (_: string, face: string) => (face === 'front' ? 2 : 1);
+    const candidate = candidateByHand();
+    const planned = plannedRun(candidate, startingLibrary(), covered);
+    expect(planned.inked.coverage).toBeCloseTo(1.5, 9);
+    expect(plannedRun({ ...candidate, printed: [] }, startingLibrary(), covered).inked).toEqual({
+      area: 0,
+      coverage: 0,
+    });
   });
 
   it('a run that goes just by its plan costs what was planned', () => {

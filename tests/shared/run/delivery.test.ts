@@ -81,7 +81,10 @@ describe('the slip of a delivery', () => {
   it('is not made of a delivery that was taken back, nor of any other count', () => {
     for (const id of [9, 2, 99]) {
       const slip = slipOf(run, id);
-      expect(slip.ok ? 'ok' : slip.fault.message).toBe('That delivery is not there: it was taken back.');
+      expect(slip.ok ? 'ok' : [slip.fault.message, slip.fault.remedy]).toEqual([
+        'That delivery is not there: it was taken back.',
+        'Count the delivery first, then make its slip.',
+      ]);
     }
   });
 });

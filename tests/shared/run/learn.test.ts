@@ -141,6 +141,22 @@ describe('the time of the hands', () => {
   });
 });
 
+it('nothing is learned of hands or ink from runs that were not planned, or not measured', () => {
+  const ink: RunEvent = { kind: 'measured', ink: 80, minutes: 40 };
+  const events = [
+    ...[load(30), go, good(1, 29), turned, good(2, 29)],
+    ...[trimmed('Supper', 108), delivered('Supper', 108)],
+  ];
+  const [unplanned, unmeasured] = [runOf(supperRun, ...events, ink), runOf(plannedSupper, ...events)];
+  const learned = learnFrom([unplanned, unmeasured], library);
+  expect(learned).toMatchObject({ runs: 2, times: [], ink: [] });
+  const one = runOf(plannedSupper, ...events, ink);
+  expect(learnFrom([unplanned, unmeasured, one], library)).toMatchObject({
+    times: [{ runs: 1 }],
+    ink: [{ reading: { ml: 80 } }],
+  });
+});
+
 describe('the ink', () => {
   it('is read by what was really printed', () => {
     const ink: RunEvent = { kind: 'measured', ink: 80 };
@@ -209,5 +225,44 @@ describe('what was learned', () => {
     expect(waiting).toContain(
       'Hands at Hand feed of Hand-fed sheet printer: 1 of the 3 timed runs that are needed.',
     );
+  });
+
+  it('goes to the feed of its own printer, though another feed or printer is timed too', () => {
+    const at = (printer: string, feed: string) => ({ printer, feed, runs: 3 });
+    const [byHand, byTray] = library.printers;
+    // Both printers have a feed of one name.
+    const feeds = [{ ...byTray!.feeds[0], name: 'Hand feed' }, byTray!.feeds[0]] as const;
+    const both = { ...library, printers: [byHand!, { ...byTray!, feeds }] };
+    const times = [
+      { ...at(byTray!.name, byTray!.feeds[0].name), factor: 3 },
+      { ...at(byTray!.name, 'Hand feed'), factor: undefined },
+      { ...at(byHand!.name, 'Hand feed'), factor: 2 },
+    ];
+    const { library: after } = takeLearned(both, { runs: 3, overs: [], times, ink: [] });
+    expect(after.printers[0]!.feeds[0].hand).toEqual({ load: 12, align: 16, turn: 8 });
+    expect(after.printers[1]!.feeds[0].hand).toEqual(byTray!.feeds[0].hand);
+    expect(after.printers[1]!.feeds[1]!.hand.load).toBeCloseTo(3 * byTray!.feeds[0].hand.load, 9);
+  });
+
+  it('adds each reading once: another job, day, area or amount is another reading', () => {
+    const reading = { date: '2026-03-02', job: 'Harvest supper', area: 6, coverage: 1.5, ml: 80 };
+    const { name } = library.printers[0]!;
+    const take = (into: Library, ...readings: readonly (typeof reading)[]) =>
+      takeLearned(into, {
+        runs: 1,
+        overs: [],
+        times: [],
+        ink: readings.map((one) => ({ printer: name, reading: one })),
+      });
+    const first = take(library, reading);
+    expect(first.changes).toEqual([expect.stringMatching(/^Ink of .*: one reading more\./)]);
+    expect(first.changes[0]).toBe(first.changes[0]!.trim());
+    // The area as float64 may have it from another sum.
+    expect(take(first.library, { ...reading, area: 6.0000000001 }).changes).toEqual([]);
+    for (const other of [{ job: 'Menu' }, { date: '2026-03-03' }, { area: 6.1 }, { ml: 81 }]) {
+      const { library: after, changes } = take(first.library, { ...reading, ...other });
+      expect(changes).toHaveLength(1);
+      expect(after.printers[0]!.ink.readings).toHaveLength(2);
+    }
   });
 });

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Work } from '../../../shared/geometry/work.ts';
 import { planRun } from '../../../shared/run/plan.ts';
+import { roundPlan } from '../../kit/plannedRuns.ts';
 import { supperJob } from '../../renderer/kit/supperJob.ts';
 
 const workedBy = (work: Work) => ({ ...supperJob, brief: { ...supperJob.brief, work } });
@@ -31,4 +32,9 @@ it('pieces without backs need no second pass', () => {
   const { brief } = supperJob;
   const pieces = brief.pieces.map((p) => ({ ...p, back: undefined }));
   expect(planRun({ ...supperJob, brief: { ...brief, pieces } })).toMatchObject({ passes: 1, sides: 1 });
+});
+
+it('the plan of a run keeps what was reckoned with, and says nothing of it where nothing was', () => {
+  expect(planRun(supperJob, roundPlan).planned).toEqual(roundPlan);
+  expect(planRun(supperJob)).not.toHaveProperty('planned');
 });

@@ -77,6 +77,34 @@ describe('whether the quantity can still be met', () => {
       stands: 'short',
       says: 'Menu cannot be met: no sheet of this run holds any.',
     });
+    // It is left out of the sheets, so that the others can be counted.
+    expect(prospectOf(runOf(none, load(20)))).toMatchObject({ toFinish: 13, toLoad: 0, spare: 7 });
+    const two = { ...none, designs: [...none.designs, { piece: 'Label', wanted: 5, perSheet: 0 }] };
+    expect(sayProspect(runOf(two)).says).toBe('Menu, Label cannot be met: no sheet of this run holds any.');
+  });
+
+  it('takes the pieces that the knife spoiled off the design that they were of', () => {
+    const designs = [
+      { piece: 'Card', wanted: 8, perSheet: 4 },
+      { piece: 'Tag', wanted: 4, perSheet: 2 },
+    ];
+    const printed = [load(4), go, good(1, 1), turned, good(2, 1)];
+    const run = runOf({ ...supperRun, designs }, ...printed, trimmed('Tag', 2, 1, 'torn'));
+    // Two sheets hold 8 cards and 4 tags, of which one is torn: a third sheet is needed.
+    expect(prospectOf(run)).toMatchObject({
+      designs: [{ there: 8 }, { there: 3 }],
+      toFinish: 1,
+    });
+  });
+
+  it('is met with nothing, with one sheet and with several over', () => {
+    const after = (loaded: number) =>
+      sayProspect(runOf(supperRun, load(loaded), go, good(1, 26), turned, good(2, 26))).says;
+    expect([27, 28, 29].map(after)).toEqual([
+      'The quantity is met.',
+      'The quantity is met; 1 is over.',
+      'The quantity is met; 2 are over.',
+    ]);
   });
 });
 
@@ -140,6 +168,24 @@ describe('what comes next', () => {
       'trim',
       'deliver',
     ]);
+  });
+
+  it('is trimming and delivering on until that is done for every design', () => {
+    const designs = [
+      { piece: 'Card', wanted: 4, perSheet: 4 },
+      { piece: 'Tag', wanted: 1, perSheet: 2 },
+    ];
+    const printed = [load(1), go];
+    const next = (...events: Parameters<typeof runOf>[1][]) =>
+      nextStep(runOf({ ...supperRun, designs }, ...printed, ...events));
+    expect(next(trimmed('Card', 4))).toBe('trim');
+    expect(next(trimmed('Tag', 1))).toBe('trim');
+    const both = [trimmed('Card', 4), trimmed('Tag', 1)];
+    expect(next(...both)).toBe('deliver');
+    expect(next(...both, delivered('Tag', 1))).toBe('deliver');
+    // One card is wanting though as many are given out as of the tag.
+    expect(next(...both, delivered('Tag', 1), delivered('Card', 3))).toBe('deliver');
+    expect(next(...both, delivered('Tag', 1), delivered('Card', 4))).toBe('done');
   });
 
   it('is trimming on as long as fewer pieces are counted than the sheets will give', () => {

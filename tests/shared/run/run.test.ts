@@ -65,6 +65,19 @@ describe('a run through both passes', () => {
     ]);
   });
 
+  it('counts what was spoiled for two reasons apart, and remembers a proof sheet that was no-go', () => {
+    const { sheets } = runOf(
+      supperRun,
+      ...[load(30), go, spoiled(1, 1, 'askew'), spoiled(1, 2, 'jam'), spoiled(1, 3, 'askew'), noGo('dark')],
+    );
+    expect(sheets.spoiled).toEqual([
+      { at: 1, reason: 'askew', sheets: 4 },
+      { at: 1, reason: 'jam', sheets: 2 },
+      { at: 'proof', reason: 'dark', sheets: 1 },
+    ]);
+    expect(sheets.proof).toBe('no-go');
+  });
+
   it('takes sheets that come later out of pass 1 to pass 2 only when they are turned too', () => {
     const book = bookOf(begun, load(30), go, good(1, 10), turned, good(1, 5), good(2, 10));
     expect(runIn(book).sheets).toMatchObject({ side1: 5, turned: 0, done: 11 });
@@ -104,6 +117,30 @@ describe('what cannot have happened is refused', () => {
     );
   });
 
+  it('with one of them in words that suit one', () => {
+    const book = bookOf(begun, load(3), go, good(1, 1));
+    expect(refusalOf(book, good(1, 2))).toContain('of the 3 loaded, 1 is blank.');
+    expect(refusalOf(book, good(2, 1))).toContain(' 1 sheet more came out of it but was not turned yet.');
+    const cut = bookOf(begun, load(3), go, trimmed('Supper', 3));
+    expect(refusalOf(cut, trimmed('Supper', 2))).toContain('hold 4, and 1 of them is not counted yet.');
+  });
+
+  it('for the design that it is of, whatever there is of the others', () => {
+    const designs = [
+      { piece: 'Card', wanted: 8, perSheet: 4 },
+      { piece: 'Tag', wanted: 4, perSheet: 2 },
+    ];
+    const both = { kind: 'begun' as const, plan: { ...supperRun, designs } };
+    const book = bookOf(both, load(3), go, trimmed('Tag', 1));
+    expect(runIn(book).pieces).toEqual([
+      { piece: 'Card', good: 0, spoiled: 0, delivered: 0 },
+      { piece: 'Tag', good: 1, spoiled: 0, delivered: 0 },
+    ]);
+    expect(refusalOf(book, trimmed('Card', 4))).toBe('ok');
+    expect(refusalOf(book, trimmed('Tag', 2))).toContain('hold 2, and 1 of them is not counted yet.');
+    expect(refusalOf(book, delivered('Card', 1))).toContain('0 good ones are counted');
+  });
+
   it('as long as no proof sheet is right', () => {
     expect(refusalOf(bookOf(begun, load(30)), good(1, 1))).toBe(
       'No proof sheet has been looked at yet, so pass 1 cannot have begun. Print one sheet as all will be, look at it, and say go first.',
@@ -127,8 +164,10 @@ describe('what cannot have happened is refused', () => {
     expect(refusalOf(book, trimmed('Supper', 3, 1, 'torn'))).toBe(
       'The knife cannot have made 4 Supper: the printed sheets hold 12, and 3 of them are not counted yet. Count again, or set the count of the last pass right first.',
     );
-    expect(refusalOf(book, trimmed('Supper', 0))).toContain('No pieces were counted.');
-    expect(refusalOf(book, trimmed('Menu', 1))).toContain('This run has no piece called Menu.');
+    expect(refusalOf(book, trimmed('Supper', 0))).toBe('No pieces were counted. Type how many there are.');
+    expect(refusalOf(book, trimmed('Menu', 1))).toBe(
+      'This run has no piece called Menu. Count it under the name that it has in the run.',
+    );
     expect(refusalOf(book, delivered('Supper', 8))).toBe('ok');
     expect(refusalOf(book, delivered('Supper', 9))).toBe(
       '9 Supper cannot be delivered: 8 good ones are counted and not delivered yet. Count the trimmed pieces first.',
@@ -142,7 +181,11 @@ describe('what cannot have happened is refused', () => {
   it('under a number that was given already', () => {
     const book = bookOf(begun, load(30));
     const again = addEntry(book, entryOf(2, load(1)));
-    expect(again.ok ? 'ok' : again.fault.message).toBe('Number 2 is in the log already.');
+    expect(again.ok ? 'ok' : again.fault).toEqual({
+      code: 'count-refused',
+      message: 'Number 2 is in the log already.',
+      remedy: 'Look at the counts, then count again.',
+    });
   });
 });
 
