@@ -5,6 +5,7 @@ import type { PathShape } from '../../../shared/pdf/document/shape.ts';
 import { drawMovement, movementOf, sayMovement } from '../../../shared/runSheet/movement.ts';
 import { print, turned } from '../../kit/paper.ts';
 import { MEASURES } from '../../kit/setPapers.ts';
+import { extentOf, liesApart, liesIn, pathsIn, pointsOf, roomOf, wordsIn } from '../../kit/shapes.ts';
 
 const SHEET = { w: 320, h: 450 };
 const TURNS: readonly Turn[] = ['side-to-side', 'end-to-end'];
@@ -75,4 +76,115 @@ describe('the movement of the turn', () => {
     expect(words(true)).toBe('The printer turns it Nothing to do by hand.');
     expect(words(false)).toContain('TURN Take the tail');
   });
+
+  const SIZES = [SHEET, { w: 450, h: 320 }, { w: 300, h: 300 }];
+  const drawn = TURNS.flatMap((turn) => SIZES.map((size) => [turn, size] as const));
+
+  it.each(drawn)('is drawn in the middle of its block, turned %s: %j', (turn, size) => {
+    const { w, h, shapes } = drawMovement(turn, size, false, 112, MEASURES);
+    const [sheet] = pathsIn(shapes).map(extentOf) as [ReturnType<typeof extentOf>];
+    expect(w).toBe(112);
+    expect(sheet.left + sheet.right).toBeCloseTo(112);
+    expect(Math.max(sheet.right - sheet.left, sheet.top - sheet.bottom)).toBeCloseTo(84);
+    for (const words of wordsIn(shapes)) {
+      const room = roomOf(words);
+      expect(room.left + room.right).toBeCloseTo(112);
+      expect(liesIn(room, { left: 0, right: 112, bottom: -h, top: 0 })).toBe(true);
+      for (const path of pathsIn(shapes)) expect(liesApart(room, extentOf(path))).toBe(true);
+    }
+    expect(Math.min(...wordsIn(shapes).map((words) => roomOf(words).bottom))).toBeCloseTo(-h);
+    for (const path of pathsIn(shapes)) {
+      expect(liesIn(extentOf(path), { left: 0, right: 112, bottom: -h, top: 0 })).toBe(true);
+    }
+  });
+
+  it.each(drawn)('has its axis reach beyond the sheet at both ends, turned %s: %j', (turn, size) => {
+    const { shapes } = drawMovement(turn, size, false, 112, MEASURES);
+    const [sheet] = pathsIn(shapes).map(extentOf) as [ReturnType<typeof extentOf>];
+    const axis = extentOf(pathsIn(shapes).find(({ stroke }) => stroke?.dash !== undefined)!);
+    const [x, y] = [(sheet.left + sheet.right) / 2, (sheet.bottom + sheet.top) / 2];
+    const wanted =
+      turn === 'side-to-side'
+        ? [x, x, sheet.bottom - 7, sheet.top + 7]
+        : [sheet.left - 7, sheet.right + 7, y, y];
+    [axis.left, axis.right, axis.bottom, axis.top].forEach((at, i) => {
+      expect(at).toBeCloseTo(wanted[i]!);
+    });
+  });
+
+  it.each(drawn)('has an arc from the dot of the hand to the tip, clear of the axis: %s %j', (turn, size) => {
+    const paths = pathsIn(drawMovement(turn, size, false, 112, MEASURES).shapes);
+    const [sheet] = paths.map(extentOf) as [ReturnType<typeof extentOf>];
+    const arc = paths.find(({ contours }) => contours[0]!.along.some((step) => 'to' in step))!;
+    const [bend] = arc.contours[0]!.along as [
+      { c1: { x: number; y: number }; c2: { x: number; y: number }; to: { x: number; y: number } },
+    ];
+    const { from } = arc.contours[0]!;
+    const [tip, dot] = [paths[paths.indexOf(arc) + 1]!, extentOf(paths.at(-1)!)];
+    expect(
+      [(dot.left + dot.right) / 2 - from.x, (dot.bottom + dot.top) / 2 - from.y].map((n) => n.toFixed(6)),
+    ).toEqual(['0.000000', '0.000000']);
+    expect(dot.right - dot.left).toBeCloseTo(7);
+    const [point, one, other] = pointsOf(tip);
+    const foot = { x: (one!.x + other!.x) / 2, y: (one!.y + other!.y) / 2 };
+    // The arc ends where the tip begins, and both go the same way: onto the edge, from above the paper.
+    expect(Math.hypot(bend.to.x - foot.x, bend.to.y - foot.y)).toBeCloseTo(0);
+    expect(Math.hypot(foot.x - point!.x, foot.y - point!.y)).toBeCloseTo(7);
+    const lie = turn === 'side-to-side' ? 'y' : 'x';
+    const other2 = lie === 'y' ? 'x' : 'y';
+    expect(foot[lie]).toBeGreaterThan(point![lie]);
+    expect(foot[other2]).toBeCloseTo(point![other2]);
+    expect(Math.abs(one![other2] - other![other2])).toBeCloseTo(2 * 7 * 0.65);
+    // Straight up from the hand, straight down onto the edge, and well over what is between.
+    expect(bend.c1[other2]).toBeCloseTo(from[other2]);
+    expect(bend.c2[other2]).toBeCloseTo(bend.to[other2]);
+    const across = turn === 'side-to-side' ? sheet.right - sheet.left : sheet.top - sheet.bottom;
+    expect(bend.c1[lie] - from[lie]).toBeGreaterThan(across / 2);
+    expect(bend.c2[lie] - bend.to[lie]).toBeCloseTo(bend.c1[lie] - from[lie]);
+  });
+
+  it.each(drawn)('lifts the sheet about the axis, which stays where it is: %s %j', (turn, size) => {
+    const paths = pathsIn(drawMovement(turn, size, false, 112, MEASURES).shapes);
+    const sheet = extentOf(paths[0]!);
+    const corners = pointsOf(paths.find(({ fill }) => fill === 'pale')!);
+    const [a, b, c, d] = corners;
+    const middle = { x: (sheet.left + sheet.right) / 2, y: (sheet.bottom + sheet.top) / 2 };
+    // Where the diagonals cross is the middle of the sheet, which lies on the axis.
+    const cross = crossing(a!, c!, b!, d!);
+    expect(cross.x).toBeCloseTo(middle.x);
+    expect(cross.y).toBeCloseTo(middle.y);
+    const mirrored = (p: { x: number; y: number }, q: { x: number; y: number }) =>
+      turn === 'side-to-side'
+        ? Math.abs(p.x - q.x) + Math.abs(p.y + q.y - 2 * middle.y)
+        : Math.abs(p.y - q.y) + Math.abs(p.x + q.x - 2 * middle.x);
+    const pairs =
+      turn === 'side-to-side'
+        ? [
+            [a, d],
+            [b, c],
+          ]
+        : [
+            [a, b],
+            [d, c],
+          ];
+    for (const [p, q] of pairs) expect(mirrored(p!, q!)).toBeCloseTo(0);
+  });
+
+  it('is called what it is, in strong letters above the drawing', () => {
+    const title = (itself: boolean) => {
+      const [said] = wordsIn(drawMovement('side-to-side', SHEET, itself, 112, MEASURES).shapes);
+      return [said!.words, said!.weight, roomOf(said!).top];
+    };
+    expect(title(false)).toEqual(['TURN', 'strong', 0]);
+    expect(title(true)).toEqual(['The printer', 'strong', 0]);
+  });
 });
+
+type Spot = { readonly x: number; readonly y: number };
+
+/** Where the line from a to c meets the line from b to d. */
+function crossing(a: Spot, c: Spot, b: Spot, d: Spot): Spot {
+  const [ux, uy, vx, vy] = [c.x - a.x, c.y - a.y, d.x - b.x, d.y - b.y];
+  const t = ((b.x - a.x) * vy - (b.y - a.y) * vx) / (ux * vy - uy * vx);
+  return { x: a.x + t * ux, y: a.y + t * uy };
+}

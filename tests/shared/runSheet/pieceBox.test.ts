@@ -3,11 +3,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { HEADS, type Head } from '../../../shared/geometry/head.ts';
 import type { Rect } from '../../../shared/geometry/space.ts';
-import type { WordsShape } from '../../../shared/pdf/document/shape.ts';
+import type { Shape, WordsShape } from '../../../shared/pdf/document/shape.ts';
 import { drawPiece } from '../../../shared/runSheet/pieceBox.ts';
 import type { SeenPiece } from '../../../shared/runSheet/seenPasses.ts';
 import { MEASURES } from '../../kit/setPapers.ts';
-import { type Extent, extentOf, liesApart, liesIn, pathsIn, wordsIn } from '../../kit/shapes.ts';
+import { type Extent, extentOf, liesApart, liesIn, pathsIn, pointsOf, wordsIn } from '../../kit/shapes.ts';
 
 const piece = (changes: Partial<SeenPiece> = {}): SeenPiece => ({
   number: 7,
@@ -138,5 +138,41 @@ describe('a place of the dummy', () => {
     expect([at(300).size, at(20).size]).toEqual([11, 5]);
     expect(at(14).words).toMatch(/^b.*…$/);
     expect(wordsIn(draw(piece({ printed: false }), { x: 0, y: 0, w: 5, h: 60 }))).toEqual([]);
+  });
+});
+
+describe('the head and the words of a place', () => {
+  const saidIn = (shapes: readonly Shape[]) => wordsIn(shapes).map(({ words }) => words);
+
+  it.each([
+    [0, { x: 50, y: 180 }],
+    [90, { x: 20, y: 130 }],
+    [180, { x: 50, y: 80 }],
+    [270, { x: 80, y: 130 }],
+  ] as const)('has its triangle at the head, turned by %i degrees', (head, edge) => {
+    const room = { x: 20, y: 80, w: 60, h: 100 };
+    const triangle = pathsIn(drawPiece(piece({ head }), room, undefined, MEASURES)).find(
+      ({ fill }) => fill === 'ink',
+    )!;
+    const [tip, one, other] = pointsOf(triangle);
+    // The tip is what lies nearest to the middle of the edge that the head points to.
+    const far = (p: { x: number; y: number }) => Math.hypot(p.x - edge.x, p.y - edge.y);
+    expect(far(tip!)).toBeLessThan(2);
+    expect(far(one!)).toBeGreaterThan(far(tip!));
+    expect(far(other!)).toBeCloseTo(far(one!));
+  });
+
+  it('says its number, and its letter and name as far as there is room', () => {
+    const said = (w: number, h: number, letter: string | undefined) =>
+      saidIn(drawPiece(piece(), { x: 0, y: 0, w, h }, letter, MEASURES));
+    expect(said(200, 100, 'B')).toEqual(['F', '7 B Place tag']);
+    expect(said(40, 100, 'B')).toEqual(['F', '7 B']);
+    expect(said(40, 100, undefined)).toEqual(['F', '7']);
+    expect(said(10, 12, 'B')).toEqual(['F']);
+  });
+
+  it('says blank where nothing is printed', () => {
+    const blank = piece({ face: 'back', printed: false });
+    expect(saidIn(drawPiece(blank, { x: 0, y: 0, w: 80, h: 60 }, undefined, MEASURES))).toEqual(['blank']);
   });
 });

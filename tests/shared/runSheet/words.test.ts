@@ -1,6 +1,8 @@
 // The smaller parts of a run sheet: its steps, the letters of its designs, its code, and the paper from the library.
+import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
 import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
+import type { PathShape } from '../../../shared/pdf/document/shape.ts';
 import { drawCode, linkTo } from '../../../shared/runSheet/jobCode.ts';
 import { lettersOf } from '../../../shared/runSheet/letters.ts';
 import { seenPasses } from '../../../shared/runSheet/seenPasses.ts';
@@ -73,6 +75,27 @@ describe('the code', () => {
     expect(link('a'.repeat(91))).toBe('turnlay:job?print=ffffffffffffffff');
   });
 
+  it('is read as the link, whatever the name of the file', () => {
+    for (const file of ['a.turnlay', 'a name of a job that goes on.turnlay', undefined]) {
+      const name = { file, fingerprint: '0123456789abcdef'.repeat(4) };
+      const { w, h, shapes } = drawCode(name, 120);
+      expect([w, h, shapes.length]).toEqual([120, 120, 1]);
+      const [path] = shapes as [PathShape];
+      // Painted four dots to a point, and read by a reader of QR codes.
+      const side = 480;
+      const dots = new Uint8ClampedArray(side * side * 4).fill(255);
+      for (const { from, along } of path.contours) {
+        const [, corner] = along as [{ x: number; y: number }, { x: number; y: number }];
+        for (let y = Math.round(-corner.y * 4); y < Math.round(-from.y * 4); y += 1) {
+          for (let x = Math.round(from.x * 4); x < Math.round(corner.x * 4); x += 1) {
+            dots.fill(0, 4 * (y * side + x), 4 * (y * side + x) + 3);
+          }
+        }
+      }
+      expect(jsQR(dots, side, side)?.data).toBe(linkTo(name));
+    }
+  });
+
   it('keeps the four modules around it white that ISO/IEC 18004 asks for', () => {
     const { w, shapes } = drawCode({ file: 'a.turnlay', fingerprint: 'f'.repeat(64) }, 100);
     const [shape] = shapes;
@@ -97,6 +120,41 @@ describe('the code', () => {
 
 describe('the paper from the library', () => {
   const library = startingLibrary();
+
+  it('brings the cutter of the studio, whose sizes are those of its rates', () => {
+    const { cutting } = library.rates;
+    const rates = {
+      ...library.rates,
+      cutting: {
+        ...cutting,
+        widest: lengthOf(20, 'in'),
+        deepest: lengthOf(30, 'in'),
+        leastGauge: lengthOf(1, 'in'),
+      },
+    };
+    const found = stockFrom({ ...library, rates }, undefined);
+    expect(found.ok && found.value.cutter).toMatchObject({ widest: 1440, deepest: 2160, leastGauge: 72 });
+  });
+
+  it('tells how heavy, how thick and how alike its sides are', () => {
+    const [paper] = library.papers;
+    const coated = { ...paper!, coated: 'one-side' as const, sidesAlike: false };
+    const found = stockFrom({ ...library, papers: [coated] }, paper!.name);
+    expect(found).toMatchObject({
+      ok: true,
+      value: { name: paper!.name, grammage: paper!.weight.grammage, coated: 'one-side', sidesAlike: false },
+    });
+    // A thousandth of a millimetre is 72 / 25.4 / 1000 pt.
+    expect(found.ok && found.value.caliper! / paper!.caliper.micrometres).toBeCloseTo(72 / 25.4 / 1000);
+  });
+
+  it('is refused with all papers there are', () => {
+    const papers = library.papers.slice(0, 2);
+    const refused = stockFrom({ ...library, papers }, 'Vellum');
+    expect(refused.ok ? '' : refused.fault.remedy).toBe(
+      `Take one of these: ${papers[0]!.name}, ${papers[1]!.name}.`,
+    );
+  });
 
   it('tells its weight and caliper, and how high a pile is cut', () => {
     const found = stockFrom(library, 'uncoated CARD');
