@@ -2,6 +2,8 @@
 import { leastSheets } from './bounds.ts';
 import { type GangForm, type GangOrder, sum } from './gang.ts';
 import type { IsOver } from './isOver.ts';
+import { priceWays } from './placePrices.ts';
+import { type Way, waysToMake } from './waysToMake.ts';
 
 /** How long is looked: about so many steps, and no longer than the time allows. */
 export interface Looking {
@@ -21,9 +23,9 @@ export interface FewestSheets {
  * The forms, `count` or fewer of them, that make the order with the fewest sheets. `enough` sheets are known to do;
  * looking ends after about `work` steps or when the time is over, and what is known by then is the answer.
  *
- * For a number of sheets all divisions between the forms are tried, and for a division all that matters of the designs
- * looked at so far is how few places of the last form are taken for so many of the others. More sheets never make it
- * harder, so the least number is found by halving.
+ * For a number of sheets all divisions between the forms are tried. Prices of places rule most of them out. Of what is
+ * left, all that matters of the designs looked at so far is how few places of the last form are taken for so many of the
+ * others. More sheets never make it harder, so the least number is found by halving.
  */
 export function fewestOnForms(
   order: GangOrder,
@@ -68,15 +70,15 @@ export function fewerNearBy(
   }
 }
 
-/** Ways to make one design: its copies on every form, the last as few as do. */
-type Way = readonly number[];
-
 function createFiller({ quantities, slots }: GangOrder, count: number, { work, isOver }: Looking) {
   const span = slots + 1;
   const states = span ** (count - 1);
   const free = slots + 1;
   const taken = [new Uint16Array(states), new Uint16Array(states)] as const;
   const choices = quantities.map(() => new Uint16Array(states));
+  /** Designs by their number wanted: what is wanted alike is made in the same ways. */
+  const alike = new Map<number, number>();
+  for (const wanted of quantities) alike.set(wanted, (alike.get(wanted) ?? 0) + 1);
   let steps = 0;
   /** Whether a way was given up half looked at, so that not finding one proves nothing. */
   let cutOff = false;
@@ -94,7 +96,17 @@ function createFiller({ quantities, slots }: GangOrder, count: number, { work, i
 
   /** The copies of every design on every form for these runs, or `undefined` where they do not fit. */
   const fill = (runs: readonly number[]): readonly Way[] | undefined => {
-    const ways = quantities.map((wanted) => waysToMake(wanted, runs, slots));
+    cutOff ||= isOver();
+    if (cutOff) return undefined;
+    const waysOf = new Map([...alike.keys()].map((wanted) => [wanted, waysToMake(wanted, runs, slots)]));
+    const priced = priceWays(
+      [...alike].map(([wanted, designs]) => ({ ways: waysOf.get(wanted) ?? [], designs })),
+      slots,
+      runs,
+    );
+    steps += priced.steps;
+    if (priced.lacking) return undefined;
+    const ways = quantities.map((wanted) => waysOf.get(wanted) ?? []);
     let [now, next] = taken;
     now.fill(free);
     now[0] = 0;
@@ -206,19 +218,4 @@ function* divisions(sheets: number, count: number, longest: number): Generator<r
   for (let first = Math.min(sheets, longest); first * count >= sheets; first--) {
     for (const rest of divisions(sheets - first, count - 1, first)) yield [first, ...rest];
   }
-}
-
-/** Copies on every form that make so many pieces, none of them one too many. */
-function waysToMake(wanted: number, [run = 0, ...others]: readonly number[], slots: number): readonly Way[] {
-  if (others.length === 0) {
-    const copies = wanted <= 0 ? 0 : run === 0 ? Number.POSITIVE_INFINITY : Math.ceil(wanted / run);
-    return copies > slots ? [] : [[copies]];
-  }
-  const ways: Way[] = [];
-  for (let copies = 0; copies <= slots; copies++) {
-    const rest = Math.max(0, wanted - copies * run);
-    ways.push(...waysToMake(rest, others, slots).map((way) => [copies, ...way]));
-    if (rest === 0 || run === 0) break;
-  }
-  return ways;
 }

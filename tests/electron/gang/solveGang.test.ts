@@ -24,6 +24,7 @@ describe('A planned gang run', () => {
     'catfood, 2 forms',
     'catfood, 3 forms',
     'magazine_inserts, 2 forms',
+    'magazine_inserts, 3 forms',
   ])('costs as little as the best one known, and that is proven: %s', async (name) => {
     const { order, best } = publishedGang(name);
     const { plan: found, bound, gap } = await plan(order);
