@@ -1,5 +1,8 @@
 // Which parts of the house mutants are made of, and the tests that each part answers to.
 
+/** The variable that tells vitest.mutate.config.ts the tests of the area, with commas between them. */
+export const AREA_TESTS = 'TURNLAY_MUTATION_TESTS';
+
 export interface Area {
   /** The folder or file whose mutants are made. */
   readonly source: string;
@@ -24,13 +27,18 @@ const TESTS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
   'shared/run': ['tests/shared/packingSlip/**/*.test.ts'],
 };
 
-/** Tests that take longer than all others of their area together: the score is what the others find. */
+/** Tests that take longer than all others of their area together: unless they are asked for, the score is what the others find. */
 const TOO_LONG: Readonly<Record<string, readonly string[]>> = {
   'shared/layout': ['tests/shared/layout/guillotine/knapsack.test.ts'],
+  'shared/cutting': ['tests/shared/cutting/simulation.test.ts'],
+  'shared/runSheet': [
+    'tests/shared/runSheet/runSheetPages.test.ts',
+    'tests/shared/runSheet/cuttingPages.test.ts',
+  ],
 };
 
 /** The area that a folder of shared/, or a file in it, belongs to; undefined for anything else. */
-export function areaOf(source: string): Area | undefined {
+export function areaOf(source: string, longTestsToo = false): Area | undefined {
   const path = source.replace(/^\.\//, '').replace(/\/+$/, '');
   const folder = /^shared\/\w+(?=\/|$)/.exec(path)?.[0];
   if (folder === undefined) return undefined;
@@ -39,7 +47,7 @@ export function areaOf(source: string): Area | undefined {
     tests: [
       `tests/${folder}/**/*.test.ts`,
       ...(TESTS_ELSEWHERE[folder] ?? []),
-      ...(TOO_LONG[folder] ?? []).map((test) => `!${test}`),
+      ...(longTestsToo ? [] : (TOO_LONG[folder] ?? [])).map((test) => `!${test}`),
     ],
   };
 }

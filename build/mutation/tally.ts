@@ -1,11 +1,12 @@
 // What became of the mutants, file by file.
 import type { Stryker } from '@stryker-mutator/core';
+import { DOES_NOT_LOAD } from './loadFailures.ts';
 
 export type MutantResult = Awaited<ReturnType<Stryker['runMutationTest']>>[number];
 
 export interface Tally {
   readonly file: string;
-  /** Mutants that a test failed on, or that ran round the same piece of code far more often than the code itself does. */
+  /** Mutants that a test failed on, that kept a test file from loading, or that ran round the same piece of code far more often than the code itself does. */
   readonly killed: number;
   /** Mutants whose tests did not end in time. A busy machine makes such too, so they count as alive. */
   readonly timedOut: number;
@@ -18,7 +19,11 @@ export interface Tally {
 const ranRound = (mutant: MutantResult) =>
   mutant.status === 'Timeout' && mutant.statusReason?.startsWith('Hit limit reached') === true;
 
-export const isKilled = (mutant: MutantResult) => mutant.status === 'Killed' || ranRound(mutant);
+const keptFromLoading = (mutant: MutantResult) =>
+  mutant.status === 'RuntimeError' && mutant.statusReason?.includes(DOES_NOT_LOAD) === true;
+
+export const isKilled = (mutant: MutantResult) =>
+  mutant.status === 'Killed' || ranRound(mutant) || keptFromLoading(mutant);
 
 const count = (mutants: readonly MutantResult[], is: (mutant: MutantResult) => boolean) =>
   mutants.filter(is).length;

@@ -32,17 +32,22 @@ const [knife, press] = tallyByFile([
   mutant('knife.ts', 'Timeout', 'Hit limit reached (501/500)'),
   mutant('knife.ts', 'Timeout'),
   mutant('knife.ts', 'CompileError'),
+  mutant(
+    'knife.ts',
+    'RuntimeError',
+    'An error occurred outside of a test run: knife.test.ts does not load: ...',
+  ),
 ]);
 
 describe('the tally of a mutation run', () => {
   it('is told file by file, in the order of their names', () => {
-    expect(knife).toEqual({ file: 'knife.ts', killed: 2, timedOut: 1, survived: 1, notCovered: 0 });
+    expect(knife).toEqual({ file: 'knife.ts', killed: 3, timedOut: 1, survived: 1, notCovered: 0 });
     expect(press).toEqual({ file: 'press.ts', killed: 1, timedOut: 0, survived: 0, notCovered: 1 });
   });
 
-  it('scores a mutant that only ran out of time as alive, and one that runs round for ever as killed', () => {
-    // Two of four; the one that does not compile was never a mutant.
-    expect(knife && scoreOf(knife)).toBe(50);
+  it('scores a mutant that only ran out of time as alive, and as killed one that runs round for ever or keeps a test file from loading', () => {
+    // Three of five; the one that does not compile was never a mutant.
+    expect(knife && scoreOf(knife)).toBe(60);
   });
 
   it('adds files up to an area', () => {
@@ -50,9 +55,9 @@ describe('the tally of a mutation run', () => {
       'shop',
       [knife, press].filter((tally) => tally !== undefined),
     );
-    expect(area).toEqual({ file: 'shop', killed: 3, timedOut: 1, survived: 1, notCovered: 1 });
+    expect(area).toEqual({ file: 'shop', killed: 4, timedOut: 1, survived: 1, notCovered: 1 });
     expect(tallyLine(area, 4)).toBe(
-      'shop      3 killed     1 timed out     1 survived     1 not covered    50.0 %',
+      'shop      4 killed     1 timed out     1 survived     1 not covered    57.1 %',
     );
   });
 

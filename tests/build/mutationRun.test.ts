@@ -1,0 +1,59 @@
+// The tests of a mutation run: a file that does not load is told, and the quickest files come first.
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { createVitest, type Vitest } from 'vitest/node';
+import { loadFailureReporter } from '../../build/mutation/loadFailures.ts';
+import { ShortestFirst } from '../../build/mutation/shortestFirst.ts';
+import { testFolder } from '../kit/folder.ts';
+
+const { path, save } = testFolder();
+const node = join(import.meta.dirname, '../../node_modules/vitest/dist/index.js');
+const fileOf = (body: string) => `import { it } from ${JSON.stringify(node)};\n${body}\n`;
+const SOUND = save('sound.test.ts', fileOf(`it('is sound', () => {});`));
+const SLOW = save(
+  'slow.test.ts',
+  fileOf(`it('is slow', () => new Promise((done) => setTimeout(done, 300)));`),
+);
+const LOST = save('lost.test.ts', fileOf(`import './isNotThere.ts';\nit('is never tried', () => {});`));
+
+async function run<T>(files: readonly string[], look: (vitest: Vitest) => Promise<T> | T): Promise<T> {
+  const vitest = await createVitest('test', {
+    config: false,
+    root: path,
+    watch: false,
+    include: ['*.test.ts'],
+    isolate: false,
+    maxWorkers: 1,
+    sequence: { sequencer: ShortestFirst },
+    reporters: [loadFailureReporter()],
+  });
+  try {
+    await vitest.start([...files]);
+    return await look(vitest);
+  } finally {
+    await vitest.close();
+  }
+}
+
+/** What Stryker looks at beside the tests. */
+const errorsOf = (vitest: Vitest) => vitest.state.getUnhandledErrors().map((error) => `${error}`);
+
+describe('the tests that mutants are tried with', () => {
+  it('fail as a whole, with its name, where one file does not load', async () => {
+    const errors = await run([SOUND, LOST], errorsOf);
+    expect(errors).toHaveLength(1);
+    expect(errors[0]).toContain(`${LOST} does not load`);
+  });
+
+  it('have no error where all files load', async () => {
+    expect(await run([SOUND, SLOW], errorsOf)).toEqual([]);
+  });
+
+  it('are run from the quickest file to the slowest, once it is known how long each takes', async () => {
+    const order = await run([SLOW, SOUND], async (vitest) => {
+      const specs = [SLOW, SOUND].map((file) => vitest.getRootProject().createSpecification(file));
+      return (await new ShortestFirst(vitest).sort(specs)).map(({ moduleId }) => moduleId);
+    });
+    expect(order).toEqual([SOUND, SLOW]);
+  });
+});
