@@ -149,9 +149,9 @@ describe('the drawing of a step', () => {
 });
 
 describe('the arrow of the turn', () => {
-  const order = planned(gridToCut(2, 2, 1));
   /** Where the curve begins and where the tip of the arrow is. */
   const arrow = (turned: CutStep['turned']) => {
+    const order = planned(gridToCut(2, 2, 1));
     const { paths } = drawn(order, { ...order.steps[1]!, turned });
     const curves = paths.filter((p) => p.contours.some((c) => c.along.some((to) => 'to' in to)));
     const tip = paths.findLast((p) => p.fill === 'ink' && p.contours[0]!.along.length === 2);

@@ -10,18 +10,22 @@ import { extentOf, liesIn, pathsIn, roomOf, wordsIn } from '../../kit/shapes.ts'
 import { KINDS } from '../../kit/ticketJobs.ts';
 
 const [[, SUPPER]] = KINDS as readonly [(typeof KINDS)[number]];
-const CUTTING = setCuttingPages(SUPPER, granted(cuttingOf(SUPPER, undefined)), DAY, MEASURES);
-const PAPERS: readonly (readonly [string, readonly (readonly Shape[])[]])[] = [
+type Pages = readonly (readonly Shape[])[];
+/** Set within each test, so that what sets them is seen to be tried there. */
+const PAPERS: readonly (readonly [string, () => Pages])[] = [
   ...KINDS.flatMap(([name, job]) => [
-    [`run sheet of ${name}`, runSheetOf(job).pages] as const,
-    [`dummy of ${name}`, setDummyPages(job, DAY, MEASURES).pages] as const,
+    [`run sheet of ${name}`, () => runSheetOf(job).pages] as const,
+    [`dummy of ${name}`, () => setDummyPages(job, DAY, MEASURES).pages] as const,
   ]),
-  ['cutting order', CUTTING.pages],
+  [
+    'cutting order',
+    () => setCuttingPages(SUPPER, granted(cuttingOf(SUPPER, undefined)), DAY, MEASURES).pages,
+  ],
 ];
 
 describe('the papers of a job', () => {
-  it.each(PAPERS)('are read in black on white, or in white on something black: %s', (_name, pages) => {
-    for (const shapes of pages) {
+  it.each(PAPERS)('are read in black on white, or in white on something black: %s', (_name, set) => {
+    for (const shapes of set()) {
       const black = pathsIn(shapes)
         .filter(({ fill }) => fill === 'ink')
         .map(extentOf);
@@ -37,8 +41,8 @@ describe('the papers of a job', () => {
     }
   });
 
-  it.each(PAPERS)('are drawn with lines that are seen: %s', (_name, pages) => {
-    for (const { fill, stroke } of pages.flatMap(pathsIn)) {
+  it.each(PAPERS)('are drawn with lines that are seen: %s', (_name, set) => {
+    for (const { fill, stroke } of set().flatMap(pathsIn)) {
       expect(fill !== undefined || stroke !== undefined).toBe(true);
       if (fill !== undefined) expect(['ink', 'soft', 'pale', 'paper']).toContain(fill);
       if (stroke === undefined) continue;
@@ -50,8 +54,8 @@ describe('the papers of a job', () => {
   });
 
   it('have three sizes to read by: what hands do, what heads it, and what is only looked up', () => {
-    const [, pages] = PAPERS.find(([name]) => name.startsWith('run sheet of invitations'))!;
-    const said = pages.flatMap((shapes) => wordsIn(shapes));
+    const [, set] = PAPERS.find(([name]) => name.startsWith('run sheet of invitations'))!;
+    const said = set().flatMap((shapes) => wordsIn(shapes));
     const look = (of: RegExp) => {
       const { size, weight } = said.find(({ words }) => of.test(words))!;
       return `${size} ${weight}`;
