@@ -2,7 +2,7 @@
 import { defineConfig } from 'vitest/config';
 import { AREA_TESTS } from './build/mutation/areas.ts';
 import { loadFailureReporter } from './build/mutation/loadFailures.ts';
-import { ShortestFirst } from './build/mutation/shortestFirst.ts';
+import { LikeliestFirst } from './build/mutation/likeliestFirst.ts';
 
 // Globs of the area that is tried, set by build/mutation/mutate.ts; a glob with ! leaves tests out.
 const globs = (process.env[AREA_TESTS] ?? 'tests/**/*.test.ts').split(',');
@@ -15,7 +15,7 @@ export default defineConfig({
     testTimeout: 120_000,
     // One world for all files of a run, since loading them takes longest; every mutant is a run, and so has its own.
     isolate: false,
-    sequence: { sequencer: ShortestFirst },
+    sequence: { sequencer: LikeliestFirst },
     reporters: [loadFailureReporter()],
   },
 });

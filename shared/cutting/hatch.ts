@@ -12,7 +12,6 @@ export function hatch({ x, y, w, h }: Rect, stroke: Stroke): PathShape {
     // The line rises by 45 degrees from (x + start, y); only what lies inside is drawn.
     const from = Math.max(0, start);
     const to = Math.min(w, start + h);
-    if (to <= from) continue;
     contours.push({
       from: { x: x + from, y: y + from - start },
       along: [{ x: x + to, y: y + to - start }],

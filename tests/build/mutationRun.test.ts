@@ -1,18 +1,20 @@
-// The tests of a mutation run: a file that does not load is told, and the quickest files come first.
+// The tests of a mutation run: a file that does not load is told, and those that are likely to fail come first.
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { createVitest, type Vitest } from 'vitest/node';
+import { LikeliestFirst } from '../../build/mutation/likeliestFirst.ts';
 import { loadFailureReporter } from '../../build/mutation/loadFailures.ts';
-import { ShortestFirst } from '../../build/mutation/shortestFirst.ts';
 import { testFolder } from '../kit/folder.ts';
 
 const { path, save } = testFolder();
 const node = join(import.meta.dirname, '../../node_modules/vitest/dist/index.js');
 const fileOf = (body: string) => `import { it } from ${JSON.stringify(node)};\n${body}\n`;
 const SOUND = save('sound.test.ts', fileOf(`it('is sound', () => {});`));
-const SLOW = save(
-  'slow.test.ts',
-  fileOf(`it('is slow', () => new Promise((done) => setTimeout(done, 300)));`),
+const waiting = (ms: number) => `await new Promise((done) => setTimeout(done, ${ms}));`;
+const SLOW = save('slow.test.ts', fileOf(`it('is slow', async () => { ${waiting(400)} });`));
+const SLOWER_AND_BROKEN = save(
+  'broken.test.ts',
+  fileOf(`it('is broken', async () => { ${waiting(800)} throw new Error(); });`),
 );
 const LOST = save('lost.test.ts', fileOf(`import './isNotThere.ts';\nit('is never tried', () => {});`));
 
@@ -24,7 +26,7 @@ async function run<T>(files: readonly string[], look: (vitest: Vitest) => Promis
     include: ['*.test.ts'],
     isolate: false,
     maxWorkers: 1,
-    sequence: { sequencer: ShortestFirst },
+    sequence: { sequencer: LikeliestFirst },
     reporters: [loadFailureReporter()],
   });
   try {
@@ -49,11 +51,13 @@ describe('the tests that mutants are tried with', () => {
     expect(await run([SOUND, SLOW], errorsOf)).toEqual([]);
   });
 
-  it('are run from the quickest file to the slowest, once it is known how long each takes', async () => {
-    const order = await run([SLOW, SOUND], async (vitest) => {
-      const specs = [SLOW, SOUND].map((file) => vitest.getRootProject().createSpecification(file));
-      return (await new ShortestFirst(vitest).sort(specs)).map(({ moduleId }) => moduleId);
+  it('begin with a file that failed before, then go from the quickest to the slowest', async () => {
+    const order = await run([SLOW, SLOWER_AND_BROKEN, SOUND], async (vitest) => {
+      const specs = [SLOW, SLOWER_AND_BROKEN, SOUND].map((file) =>
+        vitest.getRootProject().createSpecification(file),
+      );
+      return (await new LikeliestFirst(vitest).sort(specs)).map(({ moduleId }) => moduleId);
     });
-    expect(order).toEqual([SOUND, SLOW]);
+    expect(order).toEqual([SLOWER_AND_BROKEN, SOUND, SLOW]);
   });
 });

@@ -319,6 +319,10 @@ describe('the lifts', () => {
     });
   });
 
+  it('are of one sheet each where no two go under the clamp, which takes 144 pt', () => {
+    expect(lifts(3, 100)).toEqual({ sheets: [1, 1, 1], height: 100 });
+  });
+
   it('are refused where not one sheet goes under the clamp', () => {
     expect(refusal(gridToCut(1, 1, 0, { run: { sheets: 2, caliper: 145 } }))).toMatchObject({
       code: 'cutter-refuses',
