@@ -10,6 +10,8 @@ import { bestToll, type Toll } from '../../kit/cutOrderByBruteForce.ts';
 import { unitLayouts } from '../../kit/cutTrees.ts';
 import { drawnCases } from '../../kit/drawnCases.ts';
 
+type Box = Readonly<Record<'x' | 'y' | 'w' | 'h', number>>;
+
 function planned(input: CuttingInput): CuttingOrder {
   const order = planCuts(input);
   if (!order.ok) throw new Error(order.fault.message);
@@ -324,9 +326,10 @@ describe('the lifts', () => {
   });
 
   it('are refused where not one sheet goes under the clamp', () => {
-    expect(refusal(gridToCut(1, 1, 0, { run: { sheets: 2, caliper: 145 } }))).toMatchObject({
+    expect(refusal(gridToCut(1, 1, 0, { run: { sheets: 2, caliper: 145 } }))).toEqual({
       code: 'cutter-refuses',
       message: 'One sheet of 2.014 in is thicker than what goes under the clamp of "Large guillotine".',
+      remedy: 'Check the caliper of the paper and the figures of the cutter.',
     });
   });
 });
@@ -348,6 +351,29 @@ describe('what cannot be cut', () => {
         'No cut from edge to edge parts positions 1, 2, 3, 4 and 5: the one that comes nearest, along the right edge of position 1 ("Card", front), would run through position 3 ("Card", front).',
       remedy: 'Move position 3 clear of that line on the bench, or lay the sheet out afresh.',
     });
+  });
+
+  it('names the edge along which the nearest cut would run, whichever it is', () => {
+    const nearest = (boxes: readonly Box[]) =>
+      /along the (.*) of position (\d)/
+        .exec(refusal(sheetToCut({ w: 5, h: 5 }, boxes, 100)).message)
+        ?.slice(1);
+    const mirrored = windmill.map(({ x, w, ...rest }) => ({ ...rest, x: 5 - x - w, w }));
+    // The inner edge of the first sail runs through one other sail, and no cut runs through none.
+    expect(nearest(windmill)).toEqual(['right edge', '1']);
+    expect(nearest(mirrored)).toEqual(['left edge', '1']);
+    // Its lying sails halved, so that cuts up the sheet run through two, and those that part the halves through one.
+    const [first, second, third, ...rest] = windmill as [Box, Box, Box, Box, Box];
+    const halves = (of: Box) => [
+      { ...of, h: of.h / 2 },
+      { ...of, y: of.y + of.h / 2, h: of.h / 2 },
+    ];
+    const halved = [...halves(first), second, ...halves(third), ...rest];
+    expect(nearest(halved)).toEqual(['edge towards the lead', '1']);
+    expect(nearest(halved.map(({ y, h, ...of }) => ({ ...of, y: 5 - y - h, h })))).toEqual([
+      'edge towards the tail',
+      '1',
+    ]);
   });
 
   it('is refused too where the rest of the sheet could be cut', () => {
@@ -384,9 +410,11 @@ describe('what cannot be cut', () => {
 
   it('is a piece that runs off the sheet, or lies over another', () => {
     const piece = { x: 1, y: 1, w: 2, h: 2 };
-    expect(refusal(sheetToCut({ w: 2.9, h: 5 }, [piece], 100)).message).toBe(
-      'Position 1 ("Card", front) runs off the sheet.',
-    );
+    expect(refusal(sheetToCut({ w: 2.9, h: 5 }, [piece], 100))).toEqual({
+      code: 'no-guillotine-order',
+      message: 'Position 1 ("Card", front) runs off the sheet.',
+      remedy: 'Move it on the bench, or lay the sheet out afresh.',
+    });
     expect(refusal(sheetToCut({ w: 5, h: 5 }, [piece, { ...piece, x: 2 }], 100)).message).toBe(
       'Position 1 ("Card", front) lies over position 2 ("Card", front), so no cut can free both.',
     );
@@ -408,9 +436,12 @@ describe('what cannot be cut', () => {
 
   it('is a sheet larger than the cutter takes', () => {
     const cutter = { ...LARGE_CUTTER, widest: 5 * 72, deepest: 7 * 72 };
-    expect(refusal(gridToCut(2, 2, 1, { cutter })).message).toBe(
-      '"Large guillotine" takes 5 in along the knife and 7 in behind it, too little to cut the 7 × 9 in sheet.',
-    );
+    expect(refusal(gridToCut(2, 2, 1, { cutter }))).toEqual({
+      code: 'cutter-refuses',
+      message:
+        '"Large guillotine" takes 5 in along the knife and 7 in behind it, too little to cut the 7 × 9 in sheet.',
+      remedy: 'Take a larger cutter or a smaller sheet, or correct the figures of the cutter.',
+    });
   });
 
   it('is not a sheet that the cutter takes once it is parted, though that costs more cuts', () => {

@@ -285,6 +285,14 @@ describe('what is told before the first cut', () => {
         'Position 2 comes off with the back up: turn it over before all go on one pile.',
       ]),
     );
+    const third = { ...back!, trim: { ...back!.trim, x: 216 } };
+    const two = {
+      ...input,
+      arrangement: [front!, ...[back!, third].map((p) => ({ ...p, face: 'back' as const }))],
+    };
+    expect(planned(two).notices).toContain(
+      'Positions 2 and 3 come off with the back up: turn them over before all go on one pile.',
+    );
     const backs = { ...input, arrangement: input.arrangement.map((p) => ({ ...p, face: 'back' as const })) };
     expect(planned(backs).notices.join(' ')).not.toContain('back up');
   });
