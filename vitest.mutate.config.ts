@@ -1,8 +1,8 @@
 // The tests as mutants are tried with them.
 import { defineConfig } from 'vitest/config';
 import { AREA_TESTS } from './build/mutation/areas.ts';
-import { loadFailureReporter } from './build/mutation/loadFailures.ts';
 import { LikeliestFirst } from './build/mutation/likeliestFirst.ts';
+import { loadFailureReporter } from './build/mutation/loadFailures.ts';
 
 // Globs of the area that is tried, set by build/mutation/mutate.ts; a glob with ! leaves tests out.
 const globs = (process.env[AREA_TESTS] ?? 'tests/**/*.test.ts').split(',');
