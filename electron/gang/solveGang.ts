@@ -2,7 +2,7 @@
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { formsWorthTrying, gapOf, leastCost, leastForms, mostForms } from '../../shared/gang/bounds.ts';
 import { chanceFrom } from '../../shared/gang/chance.ts';
-import { exchangeCopies } from '../../shared/gang/exchange.ts';
+import { exchangeInRounds } from '../../shared/gang/exchangeRounds.ts';
 import { fewerNearBy, fewestOnForms } from '../../shared/gang/fewForms.ts';
 import { fillingsOf, fillingsProgram, readFillings } from '../../shared/gang/fillingsProgram.ts';
 import { type GangForm, type GangOrder, type GangPlan, weighGang } from '../../shared/gang/gang.ts';
@@ -36,12 +36,11 @@ export interface GangEffort {
 
 /** By which share of the time each step is done at the latest; the solver has what is left. */
 const LOOKED_THROUGH_BY = 0.45;
-const EXCHANGED_BY = 0.65;
-const LOOKED_NEAR_BY = 0.8;
-/** For every place of all forms; twice as many each time that nothing better was found. */
-const EXCHANGES_A_PLACE = 1000;
-/** So often nothing better is found before it is given up. */
-const PATIENCE = 5;
+const EXCHANGED_BY = 0.8;
+const LOOKED_NEAR_BY = 0.9;
+/** So often nothing better is found before it is given up; before the solver decides, which proves more. */
+const PATIENCE = 4;
+const PATIENCE_BEFORE_DECIDING = 1;
 /** Numbers of forms that are looked through exactly. */
 const FEW: readonly number[] = [1, 2, 3];
 /** Steps of looking through all that a few forms can do, for each second allowed. */
@@ -106,29 +105,27 @@ export async function solveGang(order: GangOrder, effort: GangEffort): Promise<R
     return solved.values && readRuns(forms, solved.values);
   };
 
-  const exchange = () => {
-    const isOver = overBy(EXCHANGED_BY);
-    const latest = new Map<number, readonly Pick<GangForm, 'copies'>[]>();
-    for (let idle = 0; idle < PATIENCE; idle++) {
-      for (const count of formsWorthTrying(order, proven, plan.cost)) {
-        if (isOver()) return;
-        const forms = latest.get(count) ?? withCount(plan.forms, count, order);
-        const steps = EXCHANGES_A_PLACE * count * order.slots * 2 ** Math.max(0, idle);
-        const exchanged = exchangeCopies(order, forms, { steps, chance, isOver });
-        latest.set(count, exchanged);
-        const better = run(exchanged);
-        if (better !== undefined && take(better)) idle = -1;
-      }
-    }
+  const exchange = (patience: number) => {
+    exchangeInRounds(order, plan.forms, {
+      counts: formsWorthTrying(order, proven, plan.cost),
+      patience,
+      chance,
+      isOver: overBy(EXCHANGED_BY),
+      mayDo: (count) => formsWorthTrying(order, proven, plan.cost).includes(count),
+      take: (copies) => {
+        const forms = run(copies);
+        if (forms === undefined) return { cost: Number.POSITIVE_INFINITY, better: false };
+        return { cost: weighGang(order, forms).cost, better: take(forms) };
+      },
+    });
   };
 
   /** Every way to fill a form, put to the solver at once. */
-  const decide = (): boolean => {
-    const fillings = fillingsOf(order, MOST_FILLINGS);
+  const decide = (fillings: readonly (readonly number[])[]) => {
     const counts = formsWorthTrying(order, proven, plan.cost);
     const [least] = counts;
     const most = counts.at(-1);
-    if (fillings === undefined || least === undefined || most === undefined) return false;
+    if (least === undefined || most === undefined) return;
     const program = fillingsProgram(order, fillings, { least, most }, plan.cost * (1 - 1e-6));
     const solved = solve(program, { seconds: left() });
     if (solved.values !== undefined) {
@@ -137,7 +134,6 @@ export async function solveGang(order: GangOrder, effort: GangEffort): Promise<R
     }
     if (solved.values !== undefined || !solved.proven) prove(solved.bound);
     else prove(plan.cost);
-    return true;
   };
 
   /** Runs of other lengths, a few at a time, put to the solver. */
@@ -155,26 +151,16 @@ export async function solveGang(order: GangOrder, effort: GangEffort): Promise<R
   };
 
   for (const count of FEW) lookThrough(count);
-  if (answer().gap > 0) exchange();
+  const fillings = fillingsOf(order, MOST_FILLINGS);
+  if (answer().gap > 0) exchange(fillings === undefined ? PATIENCE : PATIENCE_BEFORE_DECIDING);
   if (answer().gap > 0 && FEW.includes(plan.forms.length)) {
     take(fewerNearBy(order, plan.forms, { work, isOver: overBy(LOOKED_NEAR_BY) }));
   }
-  if (answer().gap > 0 && left() > 0 && !decide()) polish();
-  return ok(answer());
-}
-
-/** So many forms: the shortest runs left out, or forms added that wait to be filled. */
-function withCount(
-  forms: readonly GangForm[],
-  count: number,
-  { quantities, slots }: GangOrder,
-): readonly Pick<GangForm, 'copies'>[] {
-  const kept: Pick<GangForm, 'copies'>[] = forms.slice(0, count);
-  const largest = quantities.indexOf(Math.max(...quantities));
-  while (kept.length < count) {
-    kept.push({ copies: quantities.map((_, design) => (design === largest ? slots : 0)) });
+  if (answer().gap > 0 && left() > 0) {
+    if (fillings !== undefined) decide(fillings);
+    else polish();
   }
-  return kept;
+  return ok(answer());
 }
 
 function drawSome<T>(from: readonly T[], count: number, chance: () => number): readonly T[] {

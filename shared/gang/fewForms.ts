@@ -70,6 +70,9 @@ export function fewerNearBy(
   }
 }
 
+/** Smaller forms are filled as quickly as their places are priced. */
+const PRICED_FROM_STATES = 64;
+
 function createFiller({ quantities, slots }: GangOrder, count: number, { work, isOver }: Looking) {
   const span = slots + 1;
   const states = span ** (count - 1);
@@ -99,13 +102,12 @@ function createFiller({ quantities, slots }: GangOrder, count: number, { work, i
     cutOff ||= isOver();
     if (cutOff) return undefined;
     const waysOf = new Map([...alike.keys()].map((wanted) => [wanted, waysToMake(wanted, runs, slots)]));
-    const priced = priceWays(
-      [...alike].map(([wanted, designs]) => ({ ways: waysOf.get(wanted) ?? [], designs })),
-      slots,
-      runs,
-    );
-    steps += priced.steps;
-    if (priced.lacking) return undefined;
+    if (states >= PRICED_FROM_STATES) {
+      const choices = [...alike].map(([wanted, designs]) => ({ ways: waysOf.get(wanted) ?? [], designs }));
+      const priced = priceWays(choices, slots, runs);
+      steps += priced.steps;
+      if (priced.lacking) return undefined;
+    }
     const ways = quantities.map((wanted) => waysOf.get(wanted) ?? []);
     let [now, next] = taken;
     now.fill(free);

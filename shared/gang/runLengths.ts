@@ -1,89 +1,74 @@
-// How long the forms of a gang run must run, their copies given: fast enough to try many thousands of copies.
+// How long the forms of a gang run must run, their copies given: fast enough to try millions of copies.
+import { createTableau } from './tableau.ts';
 
-/** Gives the least sum of run lengths for copies (`copies[form * designs + design]`); infinite where a design is on no form. */
-export type LeastRuns = (copies: Int32Array) => number;
+/** One copy of a design more (1) or less (-1) on a form. */
+export interface CopyChange {
+  readonly form: number;
+  readonly design: number;
+  readonly by: 1 | -1;
+}
 
-/** Numbers smaller than this are rounding: prices are of the size of 1. */
-const ROUNDING = 1e-9;
+/** Least sums of run lengths, not yet rounded to whole sheets; infinite where a design is on no form. */
+export interface RunLengths {
+  /** For these copies: `copies[form * designs + design]`. */
+  least(copies: Int32Array): number;
+  /** For the copies as they are with these changes. Where it is more than `limit`, it may be less than the sum by no matter how much. */
+  leastAfter(changes: readonly CopyChange[], limit: number): number;
+  /** Notes the copies as they are, for `undo`. */
+  keep(): void;
+  /** Back to the copies of the last `keep`. */
+  undo(): void;
+}
+
+/** Rounding adds up from change to change: after so many that were kept, all is reckoned anew. */
+const CHANGES_KEPT = 1000;
 
 /**
- * Works out least sums of run lengths for a number of forms, not yet rounded to whole sheets.
+ * Works out least sums of run lengths for a number of forms.
  *
  * The question is turned about: a price is looked for that each piece may bear, such that no form yields more than the
  * price of one sheet, and the order bears most in all. That is as much as the least sum of run lengths. From prices of
- * nothing it goes up step by step, so that there is always an answer to go on from.
+ * nothing it goes up step by step, so that there is always an answer to go on from. A few copies more or less change a
+ * few prices only, so it goes on from those before.
  *
  * @source the simplex method, on the dual program; from memory.
  */
-export function leastRunsFor(quantities: readonly number[], forms: number): LeastRuns {
+export function createRunLengths(quantities: readonly number[], forms: number): RunLengths {
   const designs = quantities.length;
-  /** Designs, then what is left of each form's sheet, then the right-hand side. */
-  const width = designs + forms + 1;
-  const table = new Float64Array((forms + 1) * width);
-  const gains = forms * width;
-
-  const begin = (copies: Int32Array) => {
-    table.fill(0);
-    for (let form = 0; form < forms; form++) {
-      const row = form * width;
-      for (let design = 0; design < designs; design++) {
-        table[row + design] = copies[form * designs + design] ?? 0;
+  const table = createTableau(forms, designs);
+  const now = new Int32Array(forms * designs);
+  const kept = now.slice();
+  let keptChanges = 0;
+  const reckon = (limit: number) => {
+    table.begin(
+      (form, design) => now[form * designs + design] ?? 0,
+      (design) => quantities[design] ?? 0,
+    );
+    return table.climb(limit);
+  };
+  return {
+    least(copies) {
+      now.set(copies);
+      return reckon(Number.POSITIVE_INFINITY);
+    },
+    leastAfter(changes, limit) {
+      for (const { form, design, by } of changes) {
+        const at = form * designs + design;
+        now[at] = (now[at] ?? 0) + by;
+        table.change(form, design, by);
       }
-      table[row + designs + form] = 1;
-      table[row + width - 1] = 1;
-    }
-    for (let design = 0; design < designs; design++) table[gains + design] = quantities[design] ?? 0;
-  };
-
-  /** What brings the most; towards the end the first that brings anything, which cannot go round in circles. */
-  const entering = (careful: boolean): number => {
-    let found = -1;
-    let most = ROUNDING;
-    for (let column = 0; column < width - 1; column++) {
-      const gain = table[gains + column] ?? 0;
-      if (gain <= most) continue;
-      found = column;
-      if (careful) break;
-      most = gain;
-    }
-    return found;
-  };
-
-  const leaving = (column: number): number => {
-    let found = -1;
-    let least = Number.POSITIVE_INFINITY;
-    for (let form = 0; form < forms; form++) {
-      const by = table[form * width + column] ?? 0;
-      if (by <= ROUNDING) continue;
-      const reach = (table[form * width + width - 1] ?? 0) / by;
-      if (reach < least) {
-        least = reach;
-        found = form;
-      }
-    }
-    return found;
-  };
-
-  const pivot = (form: number, column: number) => {
-    const from = form * width;
-    const by = table[from + column] ?? 1;
-    for (let c = 0; c < width; c++) table[from + c] = (table[from + c] ?? 0) / by;
-    for (let row = 0; row <= gains; row += width) {
-      const times = table[row + column] ?? 0;
-      if (row === from || times === 0) continue;
-      for (let c = 0; c < width; c++) table[row + c] = (table[row + c] ?? 0) - times * (table[from + c] ?? 0);
-    }
-  };
-
-  return (copies) => {
-    begin(copies);
-    const quick = 4 * width;
-    for (let step = 0; ; step++) {
-      const column = entering(step > quick);
-      if (column < 0) return -(table[gains + width - 1] ?? 0);
-      const form = leaving(column);
-      if (form < 0) return Number.POSITIVE_INFINITY;
-      pivot(form, column);
-    }
+      const goesOn = changes.every(({ design }) => table.mend(design)) && table.descend();
+      return goesOn ? table.climb(limit) : reckon(limit);
+    },
+    keep() {
+      keptChanges++;
+      if (keptChanges % CHANGES_KEPT === 0) reckon(Number.POSITIVE_INFINITY);
+      kept.set(now);
+      table.keep();
+    },
+    undo() {
+      now.set(kept);
+      table.undo();
+    },
   };
 }

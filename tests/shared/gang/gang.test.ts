@@ -7,7 +7,7 @@ import { exchangeCopies } from '../../../shared/gang/exchange.ts';
 import { fewerNearBy, fewestOnForms } from '../../../shared/gang/fewForms.ts';
 import { type GangOrder, weighGang } from '../../../shared/gang/gang.ts';
 import { bestOfOne } from '../../../shared/gang/oneForm.ts';
-import { leastRunsFor } from '../../../shared/gang/runLengths.ts';
+import { createRunLengths } from '../../../shared/gang/runLengths.ts';
 import { settleForms } from '../../../shared/gang/settleForms.ts';
 import { startGang } from '../../../shared/gang/startGang.ts';
 import { drawnCases } from '../../kit/drawnCases.ts';
@@ -161,7 +161,7 @@ describe('Quick plans', () => {
 describe('Run lengths for given copies', () => {
   it('add up to the least that makes the order', () => {
     // [1, 2, 1] must run 4500 for the first two designs; the third then wants 11500 of four.
-    const runs = leastRunsFor(I001.quantities, 2);
+    const runs = createRunLengths(I001.quantities, 2).least;
     expect(runs(Int32Array.from([1, 2, 1, 0, 0, 4]))).toBeCloseTo(4500 + 2875, 6);
     // 4500 of two up are 2250; 2250 of these leave 4500 of the second, and 16000 / 3 are 5333 and a third.
     expect(runs(Int32Array.from([2, 2, 0, 0, 1, 3]))).toBeCloseTo(2250 + 16000 / 3, 6);
@@ -175,7 +175,9 @@ describe('Exchanging copies', () => {
     const once = exchangeCopies(I001, bad, { steps: 20_000, chance: chanceFrom(3), isOver: never });
     const again = exchangeCopies(I001, bad, { steps: 20_000, chance: chanceFrom(3), isOver: never });
     expect(again).toEqual(once);
-    const runs = leastRunsFor(I001.quantities, 2)(Int32Array.from(once.flatMap((form) => form.copies)));
+    const runs = createRunLengths(I001.quantities, 2).least(
+      Int32Array.from(once.flatMap((form) => form.copies)),
+    );
     expect(runs).toBeCloseTo(7375, 6);
   });
 
@@ -185,7 +187,7 @@ describe('Exchanging copies', () => {
     const begun = startGang(order)?.forms ?? [];
     const found = exchangeCopies(order, begun, { steps: 60_000, chance: chanceFrom(12), isOver: never });
     const copies = Int32Array.from(found.flatMap((form) => form.copies));
-    expect(leastRunsFor(order.quantities, 4)(copies)).toBeLessThanOrEqual(15000 + 1e-6);
+    expect(createRunLengths(order.quantities, 4).least(copies)).toBeLessThanOrEqual(15000 + 1e-6);
   });
 
   it('gives back forms that nothing improves', () => {
@@ -258,5 +260,7 @@ function leastRuns(
   quantities: readonly number[],
   forms: readonly { readonly copies: readonly number[] }[],
 ): number {
-  return leastRunsFor(quantities, forms.length)(Int32Array.from(forms.flatMap((form) => form.copies)));
+  return createRunLengths(quantities, forms.length).least(
+    Int32Array.from(forms.flatMap((form) => form.copies)),
+  );
 }
