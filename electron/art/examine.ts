@@ -1,4 +1,4 @@
-// What is done with a stranger's file inside the worker: opened, each page measured and tried out as a form.
+// What is done with a stranger's file inside the worker: opened, each page measured, then each tried out as a form.
 import { PDFDocument } from 'pdf-lib';
 import { ok, type Result } from '../../shared/fault/result.ts';
 import type { ArtPage } from '../../shared/pdf/art/artPage.ts';
@@ -13,6 +13,8 @@ export interface Question {
   /** The pages that matter, from 1; all of them when left out. */
   readonly pages?: readonly number[] | undefined;
   readonly password?: string | undefined;
+  /** The SHA-256 of the file, in hexadecimal, where it was worked out as the file came. */
+  readonly sha256?: string | undefined;
 }
 
 /** What a file holds. Plain values, sent between threads. */
@@ -31,13 +33,17 @@ export interface ArtReport {
 
 /**
  * Opens the file and tries every page out. Where that fails because the file is damaged or locked, mends it in memory
- * and tries once more; the refusal of the first try stands if that does not help.
+ * and tries once more; the refusal of the first try stands if that does not help. `onPages` hears what the pages are as
+ * soon as all of them are measured, before any is tried out.
  */
-export async function examine(question: Question): Promise<Result<ArtReport>> {
-  const file = await readArtFile(question.path);
+export async function examine(
+  question: Question,
+  onPages: (report: ArtReport) => void = () => undefined,
+): Promise<Result<ArtReport>> {
+  const file = await readArtFile(question.path, question.sha256);
   if (!file.ok) return file;
   const { name, bytes, sha256 } = file.value;
-  const first = await look(bytes, name, question);
+  const first = await look(bytes, name, question, (pages) => onPages({ ...pages, name, sha256 }));
   if (first.ok) return ok({ ...first.value, name, sha256 });
   const { code } = first.fault;
   if (code !== 'art-damaged' && code !== 'art-locked') return first;
@@ -55,25 +61,34 @@ type Look = Pick<ArtReport, 'pageCount' | 'pages' | 'notices'>;
 async function look(
   bytes: Uint8Array,
   name: string,
-  { pages, password = '' }: Question,
+  { pages: asked, password = '' }: Question,
+  onPages: (look: Look) => void = () => undefined,
 ): Promise<Result<Look>> {
   const opened = await openArt(bytes, { name, password });
   if (!opened.ok) return opened;
   const art = opened.value;
-  const wanted = pages ?? Array.from({ length: art.pageCount }, (_, i) => i + 1);
-  return tryOut(art, wanted);
-}
-
-/** Makes a form of each page in a file that is thrown away, so that whatever may go wrong goes wrong here. */
-async function tryOut(art: OpenArt, wanted: readonly number[]): Promise<Result<Look>> {
-  const maker = createFormMaker(await PDFDocument.create({ updateMetadata: false }));
+  const wanted = asked ?? Array.from({ length: art.pageCount }, (_, i) => i + 1);
   const pages: ArtPage[] = [];
   for (const n of wanted) {
     const page = art.page(n);
     if (!page.ok) return page;
-    const form = maker.formOf(art, n, 0, page.value.boxes.media);
-    if (!form.ok) return form;
     pages.push(page.value);
   }
-  return ok({ pageCount: art.pageCount, pages, notices: maker.finish() });
+  const { pageCount, notices } = art;
+  onPages({ pageCount, pages, notices });
+  const tried = await tryOut(art, pages);
+  return tried.ok ? ok({ pageCount, pages, notices: tried.value }) : tried;
+}
+
+/**
+ * Makes a form of each page in a file that is thrown away, so that whatever may go wrong goes wrong here. Gives what the
+ * person should know, in words.
+ */
+async function tryOut(art: OpenArt, pages: readonly ArtPage[]): Promise<Result<readonly string[]>> {
+  const maker = createFormMaker(await PDFDocument.create({ updateMetadata: false }));
+  for (const { number, boxes } of pages) {
+    const form = maker.formOf(art, number, 0, boxes.media);
+    if (!form.ok) return form;
+  }
+  return ok(maker.finish());
 }

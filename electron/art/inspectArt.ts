@@ -1,20 +1,12 @@
 // Looking through a stranger's file in a thread that may hang, crash or swell without taking the program with it.
 import { basename } from 'node:path';
-import { Worker } from 'node:worker_threads';
-import { type Fault, type Result, refuse } from '../../shared/fault/result.ts';
+import type { Worker } from 'node:worker_threads';
+import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
+import type { ArtWord } from './artWorker.ts';
 import type { ArtReport, Question } from './examine.ts';
+import { startArtThread, WORKER_LIMITS, type WorkerLimits } from './spareThread.ts';
 
 export type { ArtReport } from './examine.ts';
-
-/** How long and how large the thread may get. */
-export interface WorkerLimits {
-  readonly seconds: number;
-  /** What the program may grow by while the thread runs. */
-  readonly megabytes: number;
-}
-
-/** @source common practice, no source: a hundred times what a large poster file was seen to need. */
-export const WORKER_LIMITS: WorkerLimits = { seconds: 60, megabytes: 2048 };
 
 export interface InspectOptions extends Omit<Question, 'path'> {
   readonly limits?: Partial<WorkerLimits>;
@@ -25,7 +17,13 @@ const MEGABYTE = 1024 * 1024;
 /** How often the size of the program is looked at, in milliseconds. Streams unpack at about 100 MB a second. */
 const WATCH = 50;
 
-const START = new URL('./startArtWorker.mjs', import.meta.url);
+/** A file that is being looked through: what its pages are is known before all that is on them was tried out. */
+export interface Inspection {
+  /** What the pages are, with what is known of the file by then; the refusal of a file that gives none. */
+  readonly pages: Promise<Result<ArtReport>>;
+  /** The same once each page was tried out. */
+  readonly whole: Promise<Result<ArtReport>>;
+}
 
 /**
  * Opens the file in a thread of its own, reads the size and boxes of its pages, and tries out whether they can be
@@ -34,37 +32,49 @@ const START = new URL('./startArtWorker.mjs', import.meta.url);
  * throw.
  */
 export function inspectArt(path: string, options: InspectOptions = {}): Promise<Result<ArtReport>> {
+  return beginInspection(path, options).whole;
+}
+
+/** The same, told in its two parts. `thread`: one that was started before and waits for its question. */
+export function beginInspection(
+  path: string,
+  options: InspectOptions = {},
+  thread: Worker = startArtThread({ ...WORKER_LIMITS, ...options.limits }),
+): Inspection {
   const { limits, ...asked } = options;
   const { seconds, megabytes } = { ...WORKER_LIMITS, ...limits };
   const name = basename(path);
   const question: Question = { path, ...asked };
-  const worker = new Worker(START, {
-    workerData: question,
-    execArgv: [],
-    stdout: true,
-    stderr: true,
-    resourceLimits: { maxOldGenerationSizeMb: megabytes },
-  });
-  worker.stdout.resume();
-  worker.stderr.resume();
   const before = process.memoryUsage.rss();
-  return new Promise((resolve) => {
+  let tellPages: (report: Result<ArtReport>) => void = () => {};
+  const pages = new Promise<Result<ArtReport>>((resolve) => {
+    tellPages = resolve;
+  });
+  const whole = new Promise<Result<ArtReport>>((resolve) => {
     const end = (answer: Result<ArtReport>) => {
       clearTimeout(clock);
       clearInterval(watch);
-      worker.removeAllListeners();
+      thread.removeAllListeners();
       // A late error of a thread that is being ended has nobody to go to.
-      worker.on('error', () => {});
-      void worker.terminate().then(() => resolve(answer));
+      thread.on('error', () => {});
+      void thread.terminate().then(() => {
+        tellPages(answer);
+        resolve(answer);
+      });
     };
     const clock = setTimeout(() => end(refuse(tooSlow(name, path, seconds))), seconds * 1000);
     const watch = setInterval(() => {
       if (process.memoryUsage.rss() - before > megabytes * MEGABYTE) end(refuse(tooLarge(name, path)));
     }, WATCH);
-    worker.on('message', end);
-    worker.on('error', (error) => end(refuse(failed(name, path, error))));
-    worker.on('exit', () => end(refuse(crashed(name, path))));
+    thread.on('message', (word: ArtWord) => {
+      if (word.is === 'pages') tellPages(ok(word.report));
+      else end(word.answer);
+    });
+    thread.on('error', (error) => end(refuse(failed(name, path, error))));
+    thread.on('exit', () => end(refuse(crashed(name, path))));
+    thread.postMessage(question);
   });
+  return { pages, whole };
 }
 
 function failed(name: string, path: string, error: unknown): Fault {

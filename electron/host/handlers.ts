@@ -117,7 +117,7 @@ export function makeHandlers(on: HandlerServices): Handlers {
         browsing(() => onPath(entries.folders.resolve(folder), (path) => makeFolderIn(entries, path, name))),
     },
     art: {
-      takeIn: ({ file }) => onPath(entries.files.resolve(file), (path) => art.look(path)),
+      takeIn: ({ file }) => onPath(entries.files.resolve(file), (path) => art.takeIn(path)),
       look: (ask) => onPath(entries.art.resolve(ask.art), (path) => art.look(path)),
       check: (ask) => jobs.checkArt(ask),
       findTrim: (ask) => onPath(entries.art.resolve(ask.art), (path) => art.findTrim(path, ask)),

@@ -11,10 +11,14 @@ export function sha256Of(bytes: Uint8Array | string): string {
 export class FileHashes {
   readonly #known = new Map<string, { readonly mark: string; readonly sha256: string }>();
 
+  /** Takes over a hash that was worked out as the file was written. Throws what the system throws. */
+  async note(path: string, sha256: string): Promise<void> {
+    this.#known.set(path, { mark: await markOf(path), sha256 });
+  }
+
   /** In hex. Throws what the system throws. */
   async of(path: string): Promise<string> {
-    const { size, mtimeMs, ino } = await stat(path);
-    const mark = `${size} ${mtimeMs} ${ino}`;
+    const mark = await markOf(path);
     const known = this.#known.get(path);
     if (known?.mark === mark) return known.sha256;
     const hash = createHash('sha256');
@@ -23,4 +27,9 @@ export class FileHashes {
     this.#known.set(path, { mark, sha256 });
     return sha256;
   }
+}
+
+async function markOf(path: string): Promise<string> {
+  const { size, mtimeMs, ino } = await stat(path);
+  return `${size} ${mtimeMs} ${ino}`;
 }

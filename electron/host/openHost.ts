@@ -4,9 +4,11 @@ import type { Dropped } from '../../shared/contract/art.ts';
 import type { ArtHandle, FileEntry } from '../../shared/contract/handles.ts';
 import type { Handlers, Tell } from '../../shared/contract/host.ts';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { beginInspection } from '../art/inspectArt.ts';
+import { SpareThread } from '../art/spareThread.ts';
 import { InkDesk } from '../coverage/inkDesk.ts';
 import { GangDesk } from '../gang/gangDesk.ts';
-import { ArtDesk } from './artDesk.ts';
+import { ArtDesk, type Inspect } from './artDesk.ts';
 import { ArtStates } from './artStates.ts';
 import { ArtWatch } from './artWatch.ts';
 import { Entries, JOB_ENDING } from './entries.ts';
@@ -32,6 +34,8 @@ export interface HostOptions {
   readonly version: string;
   /** Jobs that the person asks to open at the start, by their paths. */
   readonly asked: readonly string[];
+  /** How files of art are looked through; in a thread that waits for them, unless told otherwise. */
+  readonly inspect?: Inspect;
 }
 
 /** What a binding does with the host. */
@@ -55,7 +59,8 @@ export interface OpenedHost {
   end(): Promise<void>;
 }
 
-export async function openHost({ home, shell, tell, version, asked }: HostOptions): Promise<OpenedHost> {
+export async function openHost(options: HostOptions): Promise<OpenedHost> {
+  const { home, shell, tell, version, asked } = options;
   const now = () => new Date();
   const entries = new Entries();
   const hashes = new FileHashes();
@@ -65,7 +70,16 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
   const recents = new RecentsKeeper(home, entries);
   const takenIn = new TakenIn(home, hashes);
   const jobs = new OpenJobs({ entries, states, watch, keeping, recents, takenIn, now });
-  const art = new ArtDesk(entries, hashes);
+  const spare = new SpareThread();
+  const inOwnThread: Inspect = (path, sha256) => {
+    const inspection = beginInspection(path, { sha256 }, spare.take());
+    // The next file finds a thread waiting too; it starts when this one is out of the way.
+    void inspection.whole.then(() => {
+      if (waiting === undefined) spare.prepare();
+    });
+    return inspection;
+  };
+  const art = new ArtDesk(entries, hashes, options.inspect ?? inOwnThread);
   const sends = new Sends(entries, (news) => tell('send', news));
   const gangs = new GangDesk();
   const runs = new RunLogs(home, entries, (news) => tell('run', news));
@@ -74,6 +88,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
   const takeAsked = () => {
     const taken = waiting ?? [];
     waiting = undefined;
+    spare.prepare();
     return taken;
   };
   await keeping.begin();
@@ -81,8 +96,8 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
   // Tidying up may wait for another day.
   await takenIn.forgetOld(needed, now()).catch(() => undefined);
 
-  const lookAt = async (path: string): Promise<Result<Dropped>> => {
-    const looked = await art.look(path);
+  const takeIn = async (path: string, sha256?: string): Promise<Result<Dropped>> => {
+    const looked = await art.takeIn(path, sha256);
     return looked.ok ? ok({ is: 'art', art: looked.value }) : looked;
   };
   const askToOpen = (path: string) => {
@@ -108,9 +123,12 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
       library: new LibraryKeeper(home, entries),
       takeAsked,
     }),
-    dropPath: async (path) => (isJob(path) ? ok({ is: 'job', file: entries.file(path) }) : lookAt(path)),
-    dropBytes: async (name, bytes) =>
-      isJob(name) ? refuse(JOB_WITHOUT_PLACE) : lookAt(await takenIn.take(name, bytes)),
+    dropPath: async (path) => (isJob(path) ? ok({ is: 'job', file: entries.file(path) }) : takeIn(path)),
+    dropBytes: async (name, bytes) => {
+      if (isJob(name)) return refuse(JOB_WITHOUT_PLACE);
+      const { path, sha256 } = await takenIn.take(name, bytes);
+      return takeIn(path, sha256);
+    },
     askToOpen,
     askForLink: async (link) => {
       const found = await findLinkedJob(link, await recents.paths());
@@ -126,6 +144,7 @@ export async function openHost({ home, shell, tell, version, asked }: HostOption
     picture: (address) => sends.picture(address),
     end: async () => {
       gangs.stop();
+      await spare.end();
       await sends.end();
       await runs.end();
       await watch.end();

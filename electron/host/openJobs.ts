@@ -150,7 +150,12 @@ export class OpenJobs {
     return ok(await this.#hand(laid.value.job, undefined, true, notices));
   }
 
-  #keep(job: Job, file: string | undefined): Promise<Result<{ readonly at: string }>> {
+  async #keep(job: Job, file: string | undefined): Promise<Result<{ readonly at: string }>> {
+    try {
+      for (const path of artFilesOf(job.brief)) await this.#on.takenIn.whole(path);
+    } catch (error) {
+      return refuse(writingFault(error, file ?? job.brief.title));
+    }
     const origin = file === undefined ? {} : { file, seen: this.#files.seenAt(file) };
     return this.#on.keeping.keep(job, origin, this.#on.now());
   }

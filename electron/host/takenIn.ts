@@ -5,22 +5,38 @@ import { copyFile, mkdir, readdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join, sep } from 'node:path';
 import { Transform } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
+import { flushFile, flushFolder, NODE_DISK } from '../send/disk.ts';
 import type { FileHashes } from './hashes.ts';
 
 /** How long art is kept that nobody has saved, in ms: a month. */
 const FORGOTTEN_AFTER = 30 * 24 * 60 * 60 * 1000;
 
+/** A file that was taken in. */
+interface TakenFile {
+  readonly path: string;
+  /** Of its bytes, in hex. */
+  readonly sha256: string;
+}
+
 export class TakenIn {
   readonly #folder: string;
   readonly #hashes: FileHashes;
+  readonly #flush: (path: string) => Promise<void>;
+  /** What was taken in and may not be on the disk yet, by path. */
+  readonly #flushing = new Map<string, Promise<void>>();
 
-  constructor(home: string, hashes: FileHashes) {
+  /** `flush` has a file and its name flushed to the disk. */
+  constructor(home: string, hashes: FileHashes, flush = flushToDisk) {
     this.#folder = join(home, 'taken-in');
     this.#hashes = hashes;
+    this.#flush = flush;
   }
 
-  /** Takes the bytes in and gives their path: the same for the same bytes of the same name. */
-  async take(name: string, bytes: AsyncIterable<Uint8Array>): Promise<string> {
+  /**
+   * Takes the bytes in and gives their path, the same for the same bytes of the same name. They can be read there at
+   * once; before a job names them, wait until they are `whole`.
+   */
+  async take(name: string, bytes: AsyncIterable<Uint8Array>): Promise<TakenFile> {
     await mkdir(this.#folder, { recursive: true });
     const part = join(this.#folder, `${randomUUID()}.part`);
     const hash = createHash('sha256');
@@ -31,15 +47,28 @@ export class TakenIn {
       },
     });
     try {
-      await pipeline(bytes, hashing, createWriteStream(part, { flush: true }));
-      const folder = join(this.#folder, hash.digest('hex').slice(0, 32));
+      await pipeline(bytes, hashing, createWriteStream(part));
+      const sha256 = hash.digest('hex');
+      const folder = join(this.#folder, sha256.slice(0, 32));
       await mkdir(folder, { recursive: true });
       const path = join(folder, fileNameOf(name));
       await rename(part, path);
-      return path;
+      await this.#hashes.note(path, sha256);
+      const flushing = this.#flush(path);
+      // Whoever needs it hears of a failure.
+      flushing.catch(() => undefined);
+      this.#flushing.set(path, flushing);
+      return { path, sha256 };
     } finally {
       await rm(part, { force: true });
     }
+  }
+
+  /** Waits until what was taken in is on the disk, whatever happens to this machine. Throws what the system throws. */
+  async whole(path: string): Promise<void> {
+    const flushing = this.#flushing.get(path);
+    await flushing;
+    if (this.#flushing.get(path) === flushing) this.#flushing.delete(path);
   }
 
   /** Throws away what has lain here for long and that no kept job needs: saved jobs have art of their own. */
@@ -62,6 +91,7 @@ export class TakenIn {
    */
   async settle(path: string, jobFile: string): Promise<string> {
     if (!this.holds(path)) return path;
+    await this.whole(path);
     const folder = join(dirname(jobFile), `${basename(jobFile, extname(jobFile))} art`);
     await mkdir(folder, { recursive: true });
     const name = basename(path);
@@ -75,13 +105,20 @@ export class TakenIn {
       const part = join(folder, `.turnlay-${randomUUID().slice(0, 8)}.part`);
       try {
         await copyFile(path, part);
+        await flushFile(NODE_DISK, part);
         await rename(part, place);
+        await flushFolder(NODE_DISK, folder);
       } finally {
         await rm(part, { force: true });
       }
       return place;
     }
   }
+}
+
+async function flushToDisk(path: string): Promise<void> {
+  await flushFile(NODE_DISK, path);
+  await flushFolder(NODE_DISK, dirname(path));
 }
 
 /** A name given by a browser, made one that every disk takes. */

@@ -67,6 +67,16 @@ export async function appendWhole(
   await file.close();
 }
 
+/** Has a file that was written flushed to the disk. Throws what the system throws. */
+export async function flushFile(disk: Disk, path: string): Promise<void> {
+  const file = await disk.open(path, 'r+');
+  try {
+    await flush(file, CANNOT_FLUSH);
+  } finally {
+    await file.close();
+  }
+}
+
 /** Has the names in a folder flushed to the disk, where the system offers that. */
 export async function flushFolder(disk: Disk, path: string): Promise<void> {
   let folder: node.FileHandle;

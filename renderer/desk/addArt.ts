@@ -5,6 +5,7 @@ import type { DroppedFile } from '../../shared/contract/host.ts';
 import { host } from '../hostClient/host.ts';
 import { app } from '../state/store.ts';
 import { chooseFiles } from './choose.ts';
+import { finishLooking } from './finishLooking.ts';
 import { openJob } from './opening.ts';
 import { startBriefFromArt } from './startBrief.ts';
 
@@ -22,7 +23,7 @@ async function takeIn(files: readonly FileEntry[]): Promise<void> {
     if (taken.ok) arts.push(taken.value);
     else app.getState().report(taken.fault);
   }
-  if (arts.length > 0) await startBriefFromArt(arts);
+  await beginWith(arts);
 }
 
 /** Takes in what was dropped: art becomes a draft, a job is opened. What cannot be used is told, and the rest goes on. */
@@ -36,5 +37,12 @@ export async function takeDropped(files: readonly DroppedFile[]): Promise<void> 
     else if (dropped.value.is === 'job') return openJob(dropped.value.file);
     else arts.push(dropped.value.art);
   }
-  if (arts.length > 0) await startBriefFromArt(arts);
+  await beginWith(arts);
+}
+
+/** Proposes pieces first; what is still being looked through in the files is told when it is known. */
+async function beginWith(arts: readonly Art[]): Promise<void> {
+  if (arts.length === 0) return;
+  await startBriefFromArt(arts);
+  for (const art of arts) void finishLooking(art);
 }

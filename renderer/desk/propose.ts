@@ -1,4 +1,5 @@
 // What is proposed from art, put into the draft: pieces are written anew with each answer, what was typed of them stays.
+import type { Art } from '../../shared/contract/art.ts';
 import type { ArtHandle } from '../../shared/contract/handles.ts';
 import { type ProposedPiece, proposePieces, type Question } from '../../shared/intake/proposePieces.ts';
 import { type Draft, type DraftFace, type DraftPiece, sizeTyped, USUAL } from '../draft/briefDraft.ts';
@@ -26,6 +27,18 @@ export function propose(drafting: Drafting): Drafting {
       pieces: all,
     },
   };
+}
+
+/** The draft with what was found in a file since its pieces were proposed. */
+export function withArtChecked(drafting: Drafting, checked: Art): Drafting {
+  const now = (arts: readonly Art[]) => arts.map((one) => (one.art === checked.art ? checked : one));
+  return { ...drafting, art: now(drafting.art), proposedFrom: now(drafting.proposedFrom) };
+}
+
+/** The draft without a file that cannot be used after all, and without the pieces that were proposed from it. */
+export function withoutArt(drafting: Drafting, art: ArtHandle): Drafting {
+  const rest = (arts: readonly Art[]) => arts.filter((one) => one.art !== art);
+  return propose({ ...drafting, art: rest(drafting.art), proposedFrom: rest(drafting.proposedFrom) });
 }
 
 const PROPOSED = 'proposed ';

@@ -37,7 +37,8 @@ export function joinLoopback(): Host {
         (await post(
           `${LOOPBACK.dropped}?name=${encodeURIComponent(file.name)}`,
           'application/octet-stream',
-          await file.arrayBuffer(),
+          // As the file it is: the browser reads it while it sends, and its bytes are never held by the page.
+          file as File,
         )) as Result<Dropped>,
       on: (event, listener) => {
         const known = listeners.get(event) ?? new Set();

@@ -20,6 +20,8 @@ export interface Art {
   readonly pages: readonly ArtPage[];
   /** What the person should know of the file as a whole, in words. */
   readonly notices: readonly string[];
+  /** Whether every page was tried out too; until then `art.look` answers once that is done, perhaps with a refusal. */
+  readonly checked: boolean;
 }
 
 /** How the file of some art compares with what the job was laid out with. */

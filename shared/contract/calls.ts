@@ -79,8 +79,9 @@ export interface Calls {
     newFolder(ask: { readonly folder: FolderHandle; readonly name: string }): Result<FolderEntry>;
   };
   readonly art: {
+    /** Answers as soon as the pages are known; whether they can be placed is looked through meanwhile. */
     takeIn(ask: { readonly file: FileHandle }): Result<Art>;
-    /** Looks through art again, as its file is now. */
+    /** Looks through art to the end, as its file is now. */
     look(ask: { readonly art: ArtHandle }): Result<Art>;
     /** How the art of a job is now, compared with what it was laid out with: one answer for each file. */
     check(ask: CheckArtAsk): Result<readonly ArtState[]>;

@@ -18,7 +18,6 @@ type Asking<F> = F extends (...ask: infer A) => infer R ? (...ask: A) => Promise
 export interface DroppedFile {
   readonly name: string;
   readonly size: number;
-  arrayBuffer(): Promise<ArrayBuffer>;
 }
 
 /** The host in the hands of the window: the same object in the desktop shell and in a browser. */

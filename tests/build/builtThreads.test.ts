@@ -51,7 +51,7 @@ describe.each(Object.entries(PLACES))('the program %s', (_where, place) => {
   async function takeIn(name: string, bytes: Uint8Array) {
     const dropped = granted(await drop(name, bytes));
     if (dropped.is !== 'art') throw new Error(`${name} was not taken for art`);
-    return dropped.art;
+    return granted(await rig.host.art.look({ art: dropped.art.art }));
   }
 
   it('reads a careless file, mends a damaged one and says so, and asks for the password of a locked one', async () => {

@@ -4,6 +4,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { drawSupper } from '../../electron/demo/art.ts';
+import type { Inspect } from '../../electron/host/artDesk.ts';
 import { type OpenedHost, openHost } from '../../electron/host/openHost.ts';
 import type { ChosenPaths, Shell } from '../../electron/host/shell.ts';
 import type { Shown } from '../../shared/contract/app.ts';
@@ -53,6 +54,7 @@ export async function openRig(
   folder: string = newFolder(),
   kind: Shell['kind'] = 'browser',
   asked: readonly string[] = [],
+  inspect?: Inspect,
 ): Promise<HostRig> {
   const home = join(folder, 'home');
   const told: Told[] = [];
@@ -73,6 +75,7 @@ export async function openRig(
     tell: (event, what) => told.push({ event, told: what } as Told),
     version: '1.2.3',
     asked,
+    ...(inspect && { inspect }),
   });
   const rig: HostRig = {
     folder,

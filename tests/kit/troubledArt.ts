@@ -22,5 +22,9 @@ export const damagedCard = (): Uint8Array =>
     { objects: { 3: '<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica /Widths [--3] >>' } },
   );
 
+/** A card that opens, but whose resources are nested deeper than is ever placed. */
+export const tangledCard = (): Uint8Array =>
+  card({ resources: `/Properties << /Deep ${'['.repeat(300)}${']'.repeat(300)} >>` });
+
 /** A card that opens with {@link PASSWORD} alone. */
 export const lockedCard = (): Uint8Array => throughQpdf(card(), '--encrypt', PASSWORD, 'owner', '256', '--');

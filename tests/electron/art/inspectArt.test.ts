@@ -4,11 +4,13 @@ import { join } from 'node:path';
 import { deflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { examine } from '../../../electron/art/examine.ts';
-import { inspectArt } from '../../../electron/art/inspectArt.ts';
+import { beginInspection, inspectArt } from '../../../electron/art/inspectArt.ts';
 import { openArtFile } from '../../../electron/art/openArtFile.ts';
+import { SpareThread } from '../../../electron/art/spareThread.ts';
 import { testFolder } from '../../kit/folder.ts';
 import { CARD, pack, signpost, writeObjects, writePages } from '../../kit/pdfs.ts';
 import { throughQpdf } from '../../kit/qpdf.ts';
+import { tangledCard } from '../../kit/troubledArt.ts';
 
 const folder = testFolder();
 
@@ -103,6 +105,54 @@ describe.concurrent('looking through a file of art', () => {
     const bytes = throughQpdf(card, '--encrypt', 'sesame', '', '256', '--allow-insecure', '--');
     const report = await inspectArt(folder.save('owned.pdf', bytes));
     expect(report).toMatchObject({ ok: true, value: { pageCount: 2 } });
+  });
+});
+
+describe('what the pages are', () => {
+  it('is told before they are tried out, and what comes of that afterwards', async () => {
+    const path = folder.save('tangled.pdf', tangledCard());
+    const heard: string[] = [];
+    const answer = await examine({ path }, ({ pages }) => heard.push(`${pages.length} pages`));
+    expect(heard).toEqual(['2 pages']);
+    expect(answer).toMatchObject({ ok: false, fault: { code: 'art-too-large' } });
+
+    const { pages, whole } = beginInspection(path);
+    expect(await pages).toMatchObject({ ok: true, value: { name: 'tangled.pdf', pageCount: 2 } });
+    expect(await whole).toEqual(answer);
+  });
+
+  it('is the refusal itself where a file gives none', async () => {
+    const { pages, whole } = beginInspection(folder.save('none.pdf', 'Dear printer,'));
+    expect(await pages).toMatchObject({ ok: false, fault: { code: 'art-not-pdf' } });
+    expect(await pages).toEqual(await whole);
+  });
+
+  it('is known of a file whose hash came with it without working that out again', async () => {
+    const path = folder.save('hashed.pdf', card);
+    expect(await examine({ path, sha256: 'as it came' })).toMatchObject({ value: { sha256: 'as it came' } });
+  });
+});
+
+describe('a thread that waits for a file', () => {
+  it('answers as one that is started for it, and each file gets one of its own', async () => {
+    const path = folder.save('waited.pdf', card);
+    const spare = new SpareThread();
+    spare.prepare();
+    spare.prepare();
+    const [waiting, fresh] = [spare.take(), spare.take()];
+    expect(waiting).not.toBe(fresh);
+    const [first, second] = [beginInspection(path, {}, waiting), beginInspection(path, {}, fresh)];
+    expect(await first.whole).toEqual(await examine({ path }));
+    expect(await second.whole).toEqual(await first.whole);
+  });
+
+  it('that was ended is not asked any more', async () => {
+    const path = folder.save('late.pdf', card);
+    const spare = new SpareThread();
+    spare.prepare();
+    await spare.end();
+    const late = beginInspection(path, {}, spare.take());
+    expect(await late.whole).toMatchObject({ ok: true, value: { pageCount: 2 } });
   });
 });
 
