@@ -31,10 +31,7 @@ const TESTS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
 const TOO_LONG: Readonly<Record<string, readonly string[]>> = {
   'shared/layout': ['tests/shared/layout/guillotine/knapsack.test.ts'],
   'shared/cutting': ['tests/shared/cutting/simulation.test.ts'],
-  'shared/runSheet': [
-    'tests/shared/runSheet/runSheetPages.test.ts',
-    'tests/shared/runSheet/cuttingPages.test.ts',
-  ],
+  'shared/runSheet': ['tests/shared/runSheet/runSheetPages.test.ts'],
 };
 
 /** The area that a folder of shared/, or a file in it, belongs to; undefined for anything else. */

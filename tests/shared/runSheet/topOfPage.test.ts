@@ -111,7 +111,7 @@ describe('the sheet in hand', () => {
     const { blocks } = inHand(jobOf(CARDS));
     expect(textIn(blocks[0]!.shapes)).toBe('The sheet in hand');
     const drawing = blocks[1]!;
-    expect(drawing.w).toBeLessThanOrEqual(WIDTH + 1e-6);
+    expect(drawing.w).toBeCloseTo(WIDTH);
     const at = (said: RegExp) => wordsIn(drawing.shapes).find(({ words }) => said.test(words))!.at.x;
     expect(at(/^PASS 1 · SIDE 1$/)).toBeLessThan(at(/^TURN$/));
     expect(at(/^TURN$/)).toBeLessThan(at(/^PASS 2 · SIDE 2$/));
