@@ -83,7 +83,7 @@ export function createTableau(rows: number, columns: number): Tableau {
     return found;
   };
 
-  /** The column that enters at a row for the least loss, `sign` saying which of its cells will do. */
+  /** The column that enters at a row for the least loss, `usable` saying which of its cells will do. */
   const cheapest = (row: number, usable: (cell: number, column: number) => boolean): number => {
     let found = -1;
     let least = Number.POSITIVE_INFINITY;
