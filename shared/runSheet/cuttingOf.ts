@@ -19,7 +19,7 @@ export function cuttingOf(job: Job, stock: Stock | undefined): Result<CuttingOrd
     work: brief.work,
     hold: brief.sheet.hold,
     cutter,
-    ...(caliper === undefined || sheets === 0 ? {} : { run: { sheets, caliper } }),
+    ...(caliper === undefined ? {} : { run: { sheets, caliper } }),
     unit: brief.units,
   });
 }

@@ -137,7 +137,7 @@ describe('the cutting order on paper', () => {
 });
 
 describe('the cutting order of a job', () => {
-  it('plans lifts only where the caliper is known and there are sheets', () => {
+  it('plans lifts only where the caliper is known', () => {
     const job = jobOf(CARDS);
     const cutter = { ...ANY_CUTTER, mostStack: 0.5 * POINTS_PER.mm };
     // 15 sheets of a tenth of a millimetre, half a millimetre at a time.

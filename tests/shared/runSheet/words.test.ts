@@ -5,13 +5,10 @@ import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
 import type { PathShape } from '../../../shared/pdf/document/shape.ts';
 import { drawCode, linkTo } from '../../../shared/runSheet/jobCode.ts';
 import { lettersOf } from '../../../shared/runSheet/letters.ts';
-import { setRunSheet } from '../../../shared/runSheet/runSheetPages.ts';
 import { seenPasses } from '../../../shared/runSheet/seenPasses.ts';
 import { printsInWords, stepsOf } from '../../../shared/runSheet/steps.ts';
 import { stockFrom } from '../../../shared/runSheet/stock.ts';
 import { lengthOf, POINTS_PER } from '../../../shared/units/length.ts';
-import { runSheetInput } from '../../kit/setPapers.ts';
-import { textIn } from '../../kit/shapes.ts';
 import { CARDS, jobOf, KINDS } from '../../kit/ticketJobs.ts';
 
 const said = (job: Parameters<typeof stepsOf>[0]) =>
@@ -35,42 +32,6 @@ describe('what a file prints', () => {
     expect(printsInWords([side(1, 'form.pdf', 1), side(2, 'form.pdf', 1)], 'form.pdf')).toBe(
       'prints both sides from one form: print it once, turn the sheet, print it again',
     );
-  });
-});
-
-describe('the names of files in the steps', () => {
-  /** Whether the steps name the file of each side; names are so many letters long. */
-  const named = (...lengths: readonly [number, number]) => {
-    const sides = lengths.map((length, i) => ({
-      side: i === 0 ? (1 as const) : (2 as const),
-      name: `${i}`.repeat(length),
-      page: 1,
-    }));
-    const job = jobOf(CARDS, { style: 'work-and-back', turn: 'side-to-side' });
-    const said = setRunSheet(runSheetInput(job, { sides })).pages.map(textIn).join(' ').replaceAll(' ', '');
-    return sides.map(({ name, side }) =>
-      said.includes(`side${side}on${side === 1 ? 'one' : 'thesame'}sheetfrom${name}.`),
-    );
-  };
-
-  it('are left out together as soon as one is longer than 60 letters, since the first page tells them', () => {
-    expect(named(20, 60)).toEqual([true, true]);
-    expect(named(20, 61)).toEqual([false, false]);
-    expect(named(61, 20)).toEqual([false, false]);
-  });
-});
-
-describe('the two pages of a run sheet', () => {
-  it.each(KINDS)('are one of what the job is and one of what hands do and write: %s', (_name, job) => {
-    const pages = setRunSheet(runSheetInput(job)).pages.map(textIn);
-    expect(pages).toHaveLength(2);
-    expect(pages[1]).toMatch(
-      /page 2 of 2 Before printing .* One sheet first .* The rest .* Counts .* Readings /,
-    );
-    expect(pages[0]).toMatch(/page 1 of 2 .* The sheet in hand .* Files /);
-    for (const doing of ['Before printing', 'One sheet first', 'Counts', 'Readings']) {
-      expect(pages[0]).not.toContain(doing);
-    }
   });
 });
 
