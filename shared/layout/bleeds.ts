@@ -1,19 +1,26 @@
 // How far each bleed is printed: whole where there is room, to the middle of the gap where two would meet.
-import { grow, growEdges, intersection, overlap } from '../geometry/rect.ts';
-import type { Edges, Rect, Side } from '../geometry/space.ts';
-import { TOLERANCE } from '../geometry/tolerance.ts';
-import { type Claims, shareOut } from './shareOut.ts';
-
-/** A trim rectangle and the bleed its art has, in pt. */
-export interface Bleeding<S extends Side> {
-  readonly trim: Rect<S>;
-  readonly bleed: number;
-}
+import { grow, growEdges, intersection } from '../geometry/rect.ts';
+import type { Rect, Side } from '../geometry/space.ts';
+import { within } from '../geometry/tolerance.ts';
+import type { Bleeding } from './bleeding.ts';
+import { type Claims, listClaims } from './claims.ts';
+import { beyondLimit, coversEdge, EDGES, type Facing, faceOf } from './facing.ts';
+import { findRivals, type Rivals, SPECK_PT2 } from './rivals.ts';
+import { shareOut } from './shareOut.ts';
 
 /** A printed area: rectangles that lie side by side, in pt. One where nothing is near, more where the bleed has steps. */
 export type Area<S extends Side> = readonly Rect<S>[];
 
-const EDGES = ['left', 'right', 'bottom', 'top'] as const;
+/** A piece among those whose bleed it would meet. */
+interface Standing<S extends Side> extends Bleeding<S> {
+  readonly facing: readonly Facing<S>[];
+  /** The trim and all of its bleed. */
+  readonly all: Rect<S>;
+  /** The trim and its bleed, cut back on the whole of an edge wherever a rival is near: no two of them meet. */
+  readonly undisputed: Rect<S>;
+  /** Whether each edge that is cut back faces one rival over its whole length. */
+  readonly isEven: boolean;
+}
 
 /**
  * The printed area of each of them, in pt: its trim and its bleed, as far as that is not a neighbour's.
@@ -30,60 +37,94 @@ const EDGES = ['left', 'right', 'bottom', 'top'] as const;
  */
 export function bleedAreas<S extends Side>(placed: readonly Bleeding<S>[]): readonly Area<S>[] {
   const rivals = findRivals(placed);
-  const claims = placed.map((one, i) => claimsOf(one, rivals[i] ?? []));
-  const indexOf = new Map(placed.map((one, i) => [one, i]));
-  return placed.map((one, i) => {
-    const near = (rivals[i] ?? []).map((rival) => indexOf.get(rival) ?? 0);
-    return near.length === 0 ? [grow(one.trim, one.bleed)] : shareOut<S>(i, near, claims);
+  const standings = placed.map((one, i) => stand(one, rivals[i], placed));
+  const listed: (Claims | undefined)[] = [];
+  const claimed = (i: number): readonly Claims[] => {
+    const standing = standings[i];
+    if (standing === undefined) return [];
+    const claims = listed[i] ?? claimsOf(standing);
+    listed[i] = claims;
+    return [claims];
+  };
+  return standings.map((one, i) => {
+    if (one.facing.length === 0) return [one.all];
+    const numbers = rivals[i]?.numbers ?? [];
+    if (isCutEvenly(one, numbers, standings)) return [one.undisputed];
+    const others = numbers.flatMap((n) => claimed(n).map((claims) => ({ claims, isFirst: n < i })));
+    return claimed(i).flatMap((mine) => shareOut<S>(mine, others));
   });
 }
 
-/** For each of them the others whose bleed it would meet. */
-function findRivals<S extends Side>(placed: readonly Bleeding<S>[]): readonly (readonly Bleeding<S>[])[] {
-  const rivals = placed.map((): Bleeding<S>[] => []);
-  placed.forEach((one, i) => {
-    for (let j = i + 1; j < placed.length; j++) {
-      const other = placed[j];
-      if (other === undefined || !meet(one, other)) continue;
-      rivals[i]?.push(other);
-      rivals[j]?.push(one);
-    }
-  });
-  return rivals;
-}
-
-/** Whether their bleeds meet; passes quickly over what lies far apart, which on a sheet of many is nearly all. */
-function meet<S extends Side>(one: Bleeding<S>, other: Bleeding<S>): boolean {
-  const { trim: a } = one;
-  const { trim: b } = other;
-  const reach = one.bleed + other.bleed;
-  if (a.x - b.x - b.w >= reach || b.x - a.x - a.w >= reach) return false;
-  if (a.y - b.y - b.h >= reach || b.y - a.y - a.h >= reach) return false;
-  return overlap(grow(a, one.bleed), grow(b, other.bleed)) && !overlap(a, b);
-}
-
-/** What a piece claims against its rivals, the strongest claims first. */
-function claimsOf<S extends Side>(one: Bleeding<S>, rivals: readonly Bleeding<S>[]): Claims<S> {
+function stand<S extends Side>(
+  one: Bleeding<S>,
+  rivals: Rivals | undefined,
+  placed: readonly Bleeding<S>[],
+): Standing<S> {
   const { trim, bleed } = one;
   const all = grow(trim, bleed);
-  const facing = rivals.map((rival) => faceOf(one, rival));
+  const facing: Facing<S>[] = [];
   const edges = { left: bleed, right: bleed, bottom: bleed, top: bleed };
-  for (const { edge, limit } of facing) edges[edge] = Math.min(edges[edge], limit);
-  // Cut back on the whole of an edge, no two of them meet.
-  const undisputed = growEdges(trim, edges);
-  const halfGap = Math.max(0, Math.min(bleed, ...facing.map(({ gap }) => gap / 2)));
-  const core = intersection(undisputed, grow(trim, halfGap)) ?? trim;
-  const beyond = facing.flatMap(({ beyond }) => (beyond === undefined ? [] : [beyond]));
-  return {
+  for (const number of rivals?.numbers ?? []) {
+    const rival = placed[number];
+    if (rival === undefined) continue;
+    const face = faceOf(one, rival);
+    facing.push(face);
+    edges[face.edge] = Math.min(edges[face.edge], face.limit);
+  }
+  const isEven =
+    rivals?.isAstray !== true &&
+    EDGES.every(
+      (edge) =>
+        edges[edge] === bleed ||
+        facing.some((f) => f.edge === edge && within(f.limit, edges[edge]) && coversEdge(f, trim)),
+    );
+  return { trim, bleed, facing, all, undisputed: growEdges(trim, edges), isEven };
+}
+
+/**
+ * Whether a piece prints what is undisputed and no more, as in a plain grid; the claims say the same, at length.
+ *
+ * Where it and its rivals are even, none of them claims anything before an edge beyond what is undisputed. So each
+ * keeps that, and if all that is left of this bleed is undisputed of a rival, nothing of it remains.
+ */
+function isCutEvenly<S extends Side>(
+  one: Standing<S>,
+  rivals: readonly number[],
+  standings: readonly Standing<S>[],
+): boolean {
+  if (!one.isEven) return false;
+  let left = areaOf(one.all) - areaOf(one.undisputed);
+  for (const number of rivals) {
+    const rival = standings[number];
+    if (rival?.isEven !== true) return false;
+    const taken = intersection(one.all, rival.undisputed);
+    if (taken !== undefined) left -= areaOf(taken);
+  }
+  return left <= SPECK_PT2;
+}
+
+function areaOf<S extends Side>({ w, h }: Rect<S>): number {
+  return w * h;
+}
+
+/** What a piece claims against its rivals. */
+function claimsOf<S extends Side>(one: Standing<S>): Claims {
+  const { trim, bleed, facing, all, undisputed } = one;
+  const halfGap = facing.reduce((least, { gap }) => Math.min(least, gap / 2), bleed);
+  const core = intersection(undisputed, grow(trim, Math.max(0, halfGap))) ?? trim;
+  return listClaims(
     all,
-    groups: [
-      [{ within: core }, { within: beside(undisputed, trim) }, { within: above(undisputed, trim) }],
-      [{ within: beside(all, trim), except: beyond }],
-      [{ within: above(all, trim), except: beyond }],
-      [{ within: undisputed }],
-      [{ within: all }],
+    [
+      { strength: 0, within: core },
+      { strength: 0, within: beside(undisputed, trim) },
+      { strength: 0, within: above(undisputed, trim) },
+      { strength: 1, within: beside(all, trim), hasExceptions: true },
+      { strength: 2, within: above(all, trim), hasExceptions: true },
+      { strength: 3, within: undisputed },
+      { strength: 4, within: all },
     ],
-  };
+    facing.flatMap((face) => (face.isAcrossCorner ? [] : [beyondLimit(face, one)])),
+  );
 }
 
 /** What of a printed area lies straight before the left and right edges of its trim. */
@@ -94,44 +135,4 @@ function beside<S extends Side>(area: Rect<S>, trim: Rect<S>): Rect<S> {
 /** What of a printed area lies straight before the upper and lower edges of its trim. */
 function above<S extends Side>(area: Rect<S>, trim: Rect<S>): Rect<S> {
   return { ...area, x: trim.x, w: trim.w };
-}
-
-/** How a piece faces a rival. */
-interface Facing<S extends Side> {
-  /** The edge across the widest gap between them, and that gap in pt. */
-  readonly edge: keyof Edges;
-  readonly gap: number;
-  /** How far its bleed may go there. */
-  readonly limit: number;
-  /** What lies farther, over the breadth of the rival; none where they face each other only across a corner. */
-  readonly beyond: Rect<S> | undefined;
-}
-
-function faceOf<S extends Side>({ trim, bleed }: Bleeding<S>, rival: Bleeding<S>): Facing<S> {
-  const { trim: other } = rival;
-  const gaps: Edges = {
-    left: trim.x - (other.x + other.w),
-    right: other.x - (trim.x + trim.w),
-    bottom: trim.y - (other.y + other.h),
-    top: other.y - (trim.y + trim.h),
-  };
-  const edge = EDGES.reduce((widest, e) => (gaps[e] > gaps[widest] ? e : widest));
-  const gap = gaps[edge];
-  const limit = Math.max(0, gap / 2, gap - rival.bleed);
-  const isAcrossCorner =
-    Math.max(gaps.left, gaps.right) > -TOLERANCE && Math.max(gaps.bottom, gaps.top) > -TOLERANCE;
-  const past = Math.max(0, bleed - limit);
-  const beyond = (): Rect<S> => {
-    switch (edge) {
-      case 'left':
-        return { ...other, x: trim.x - bleed, w: past };
-      case 'right':
-        return { ...other, x: trim.x + trim.w + limit, w: past };
-      case 'bottom':
-        return { ...other, y: trim.y - bleed, h: past };
-      case 'top':
-        return { ...other, y: trim.y + trim.h + limit, h: past };
-    }
-  };
-  return { edge, gap, limit, beyond: isAcrossCorner ? undefined : beyond() };
 }

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { overlap } from '../../../shared/geometry/rect.ts';
-import { type Bleeding, bleedAreas } from '../../../shared/layout/bleeds.ts';
+import type { Bleeding } from '../../../shared/layout/bleeding.ts';
+import { bleedAreas } from '../../../shared/layout/bleeds.ts';
 import { numberFrom } from '../../kit/anyNumber.ts';
 import { farthestOff, gapOf, type Placed, staggered, standsBefore } from '../../kit/staggered.ts';
 
