@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Edges, Size } from '../../../shared/geometry/space.ts';
 import { type ArrangeInput, arrange } from '../../../shared/layout/arrange.ts';
-import { leastReach } from '../../../shared/layout/bleedReach.ts';
 import type { Bleeding } from '../../../shared/layout/bleeding.ts';
+import { leastReach } from '../../../shared/layout/bleedReach.ts';
 import { wantedBleeds } from '../../../shared/proof/wantedBleed.ts';
 import { arrangeInputs } from '../../kit/arrangeInputs.ts';
 
