@@ -5,6 +5,7 @@ import type { Fit } from './fewestSheets.ts';
 import { joinParts } from './joinParts.ts';
 import { layInKindBlocks } from './kindBlocks.ts';
 import { type Effort, searchLimited } from './limitedSearch.ts';
+import { layPartByPart } from './partByPart.ts';
 import type { SizeOnSheet } from './sizes.ts';
 import type { Way } from './ways.ts';
 
@@ -27,6 +28,8 @@ export function fitTogether(
   if (total(areas, copies) > room.w * room.h) return 'cannot';
   const inBlocks = layInKindBlocks(sizes, copies, room, 1) ?? layInKindBlocks(sizes, copies, room, 2);
   if (inBlocks !== undefined) return { layOut: () => inBlocks };
+  const partByPart = layPartByPart(sizes, copies, room).tree;
+  if (partByPart !== undefined) return { layOut: () => partByPart };
 
   // All copies are laid when the layout is worth as much as they are; a cell is worth what it covers.
   const smallest = Math.min(...areas);
