@@ -1,8 +1,10 @@
 // The layout benchmark: how long the guillotine optimum takes, and the published instance too long for the tests.
 import { readFileSync } from 'node:fs';
+import { type ArrangeInput, arrange } from '../../shared/layout/arrange.ts';
 import { layIdentical } from '../../shared/layout/guillotine/identical.ts';
 import { POINTS_PER } from '../../shared/units/length.ts';
 import { cutUnlimited } from '../../tests/kit/cutUnlimited.ts';
+import { noiseFrom } from './noise.ts';
 
 /** Cell and region in mm: usual cards, and sizes chosen to have as many stops as can be. */
 const CASES = [
@@ -29,7 +31,39 @@ export function benchLayout(): void {
     const median = times.toSorted((x, y) => x - y)[4] ?? 0;
     console.log(`${name} | ${count} | ${first.toFixed(1)} ms | ${median.toFixed(1)} ms`);
   }
+  benchOrders('three designs of 50 to 300 mm', 3, [50, 300], 30);
+  benchOrders('one design of 20 to 45 mm', 1, [20, 45], 60);
   benchGcut13();
+}
+
+/** Prints how long made-up orders take on sheets of 320 x 450 to 1000 x 1400 mm. */
+function benchOrders(name: string, designs: number, [least, most]: readonly [number, number], n: number) {
+  const noise = noiseFrom(designs * 9973);
+  const mm = (from: number, to: number) => (from + Math.floor(noise() * (to - from))) * POINTS_PER.mm;
+  const times = Array.from({ length: n }, () => {
+    const input: ArrangeInput = {
+      sheet: { w: mm(320, 1000), h: mm(450, 1400) },
+      unprintable: { lead: 14, tail: 14, left: 14, right: 14 },
+      work: { style: 'simplex' },
+      gutter: mm(0, 6),
+      centring: { across: 'centre', along: 'centre' },
+      unit: 'mm',
+      designs: Array.from({ length: designs }, (_, k) => ({
+        name: `Card ${k}`,
+        trim: { w: mm(least, most), h: mm(least, most) },
+        bleed: 6,
+        lies: 'either',
+        quantity: Math.ceil(mm(20, 700)),
+        turned: 'head-to-head',
+        hasBack: false,
+      })),
+    };
+    const start = performance.now();
+    arrange(input);
+    return performance.now() - start;
+  }).sort((a, b) => a - b);
+  const at = (share: number) => `${(times[Math.floor(share * (n - 1))] ?? 0).toFixed(0)} ms`;
+  console.log(`${n} orders, ${name} | median ${at(0.5)} | p95 ${at(0.95)} | longest ${at(1)}`);
 }
 
 interface Instance {

@@ -1,7 +1,7 @@
 // The most value that edge-to-edge cuts can get out of a region when there are only so many copies of each kind.
 import { Boxes, type NewBox } from './boxes.ts';
 import { HopefulFirst } from './hopefulFirst.ts';
-import { type Axes, axesOf, type LimitedTask } from './limitedTask.ts';
+import { type Axes, axesOf, type LimitedTask, valueOfAll } from './limitedTask.ts';
 import { findPrices } from './prices.ts';
 import { mostOutside, type Relaxation, relax } from './relaxation.ts';
 import type { Builder } from './unlimitedSearch.ts';
@@ -53,12 +53,14 @@ export function searchLimited<T>(
 ): LimitedFind<T> {
   const { room, ways, values, copies } = task;
   const step = leastStep(values, copies);
-  const above = (value: number) => value + step * (1 - NOISE);
+  // Beyond all copies there is nothing to be found.
+  const all = valueOfAll(task) - step * NOISE;
+  const above = (value: number) => (value >= all ? Infinity : value + step * (1 - NOISE));
   const axes = axesOf(task, effort.stops);
   const priced = findPrices(task, axes, builder, {
     rounds: Math.min(MOST_ROUNDS, Math.ceil(effort.pricing / costOfRelaxing(axes))),
     toBeat: atLeast - step * NOISE,
-    step: above(0),
+    above,
   });
   let found = priced.found;
   let toBeat = found === undefined ? atLeast - step * NOISE : above(found.value);

@@ -11,6 +11,11 @@ export interface LimitedTask {
   readonly copies: readonly number[];
 }
 
+/** What all copies are worth together. */
+export function valueOfAll({ values, copies }: LimitedTask): number {
+  return values.reduce((sum, value, k) => sum + value * (copies[k] as number), 0);
+}
+
 /** The two directions of the room. */
 export interface Axes {
   readonly across: Axis;

@@ -17,6 +17,9 @@ export interface Priced<T> {
 const PATIENCE = 10;
 const LEAST_STEP = 0.01;
 
+/** Steps aim at this part of what is to be beaten: those that aim at it come ever nearer without falling below. */
+const AIM = 0.99;
+
 /**
  * Looks for the prices that give the least bound, `rounds` times at most: kinds that the unlimited layout uses too often
  * get dearer, those it leaves over get cheaper. Ends as soon as the bound falls below `toBeat`, the value that a
@@ -29,7 +32,7 @@ export function findPrices<T>(
   task: LimitedTask,
   axes: Axes,
   builder: Builder<T>,
-  search: { readonly rounds: number; readonly toBeat: number; readonly step: number },
+  search: { readonly rounds: number; readonly toBeat: number; readonly above: (value: number) => number },
 ): Priced<T> {
   const { values, copies } = task;
   const parts = axes.across.stops.length * axes.up.stops.length;
@@ -57,7 +60,7 @@ export function findPrices<T>(
     if (value >= toBeat && axes.across.exact && axes.up.exact) {
       const layout = layoutWithin(task, axes, tables, builder);
       if (layout !== undefined) found = { value, layout };
-      toBeat = value + search.step;
+      toBeat = search.above(value);
     }
     if (bound < best.bound) {
       best.bound = bound;
@@ -75,7 +78,8 @@ export function findPrices<T>(
     });
     const length = spare.reduce((sum, left) => sum + left * left, 0);
     if (length === 0) break;
-    const by = (size * (bound - toBeat)) / length;
+    if (toBeat === Infinity) break;
+    const by = (size * (bound - AIM * toBeat)) / length;
     for (let k = 0; k < prices.length; k++)
       prices[k] = Math.max(0, (prices[k] as number) - by * (spare[k] as number));
   }

@@ -1,0 +1,162 @@
+// Several sizes laid part by part: right layouts, found with little work, and what ends the search that comes after.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cellsOf } from '../../../../shared/layout/guillotine/cutTree.ts';
+import { fewStops, stopFinder } from '../../../../shared/layout/guillotine/fewStops.ts';
+import { fitTogether } from '../../../../shared/layout/guillotine/fitTogether.ts';
+import { searchLimited } from '../../../../shared/layout/guillotine/limitedSearch.ts';
+import { axesOf, type LimitedTask, valueOfAll } from '../../../../shared/layout/guillotine/limitedTask.ts';
+import { layPartByPart } from '../../../../shared/layout/guillotine/partByPart.ts';
+import { findPrices } from '../../../../shared/layout/guillotine/prices.ts';
+import { sizesOf } from '../../../../shared/layout/guillotine/sizes.ts';
+import { lastStop } from '../../../../shared/layout/guillotine/stops.ts';
+import { offeredRegion } from '../../../../shared/layout/guillotine/ticks.ts';
+import type { Builder } from '../../../../shared/layout/guillotine/unlimitedSearch.ts';
+import { POINTS_PER } from '../../../../shared/units/length.ts';
+import { isCuttable, liesClean } from '../../../kit/cuttable.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
+
+type Sizes = readonly (readonly [w: number, h: number])[];
+
+const sizesIn = (region: { w: number; h: number }, cells: Sizes) =>
+  sizesOf(
+    cells.map(([w, h]) => ({ cell: { w, h }, lies: 'either' as const })),
+    offeredRegion(region),
+  );
+
+/** All copies, each worth its area, every cell lying either way. Lengths in mm. */
+function taskOf(w: number, h: number, cells: Sizes, copies: readonly number[]): LimitedTask {
+  const mm = POINTS_PER.mm;
+  const region = { w: w * mm, h: h * mm };
+  const room = offeredRegion(region);
+  const values = cells.map(([a, b]) => Math.round(10 * a * b));
+  const inPoints = cells.map(([a, b]) => [a * mm, b * mm] as const);
+  const ways = sizesIn(region, inPoints).flatMap((size, kind) =>
+    size.ways.map((way) => ({ ...way, kind, value: values[kind] as number })),
+  );
+  return { room, ways, values, copies };
+}
+
+const laid: Builder<true> = { block: () => true, join: () => true };
+
+describe('a few stops', () => {
+  it('hold the rows of each length from either edge, and no gap is wide', () => {
+    const stops = fewStops(
+      [
+        { length: 300, copies: 2 },
+        { length: 70, copies: 9 },
+        { length: 51, copies: 3 },
+        { length: 83, copies: 5 },
+      ],
+      1000,
+    );
+    for (const stop of [0, 300, 600, 70, 630, 700, 400, 930, 370, 1000]) expect(stops).toContain(stop);
+    expect(stops).not.toContain(900);
+    expect(stops).toHaveLength(80);
+    expect(Math.max(...stops.slice(1).map((stop, k) => stop - stops[k]!))).toBeLessThan(40);
+  });
+
+  it('are all of them where they are few, and never too many', () => {
+    expect([...fewStops([{ length: 2, copies: 9 }], 5)]).toEqual([0, 2, 4]);
+    const many = Array.from({ length: 40 }, (_, k) => ({ length: 1001 + 17 * k, copies: 50 }));
+    expect(fewStops(many, 100_000)).toHaveLength(160);
+  });
+
+  it('are found as quickly as surely', () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.integer({ min: 1, max: 90_000 }), { minLength: 1, maxLength: 60 }),
+        fc.array(fc.integer({ min: 0, max: 90_000 })),
+        (marks, lengths) => {
+          const stops = Float64Array.from([0, ...marks]).sort();
+          const find = stopFinder(stops);
+          for (const length of [...lengths, ...stops]) expect(find(length)).toBe(lastStop(stops, length));
+        },
+      ),
+    );
+  });
+});
+
+describe('several sizes laid part by part', () => {
+  it('are all there, lie clean and can be cut, whatever is found', () => {
+    const sides = fc.integer({ min: 2, max: 12 });
+    const kinds = fc.array(fc.tuple(sides, sides, fc.integer({ min: 1, max: 9 })), {
+      minLength: 1,
+      maxLength: 4,
+    });
+    const room = fc.integer({ min: 12, max: 40 });
+    let found = 0;
+    fc.assert(
+      fc.property(kinds, room, room, (drawn, w, h) => {
+        const sizes = sizesIn(
+          { w, h },
+          drawn.map(([a, b]) => [a, b]),
+        );
+        const copies = sizes.map(({ members }) => drawn[members[0]!.kind]![2]);
+        const { tree } = layPartByPart(sizes, copies, offeredRegion({ w, h }));
+        if (tree === undefined) return;
+        found++;
+        const cells = cellsOf(tree);
+        expect(copies.map((_, kind) => cells.filter((cell) => cell.kind === kind).length)).toEqual(copies);
+        expect(isCuttable(cells)).toBe(true);
+        expect(liesClean(cells, { w, h })).toBe(true);
+        for (const { kind, w: width, onItsSide } of cells) {
+          expect(width).toBe(onItsSide ? sizes[kind]!.cell.h : sizes[kind]!.cell.w);
+        }
+      }),
+      drawnCases(200),
+    );
+    expect(found).toBeGreaterThan(40);
+  });
+
+  // Orders on which the search by boxes alone gave up after a million pairs, and what this looks at and a tenth more.
+  it.each([
+    [733, 733, [16, 29, 30], [99.5, 102.9], [102.9, 60.7], [58.3, 96.7], 22_000_000],
+    [509, 1199, [11, 15, 17], [183, 175], [57.5, 109.5], [81.5, 84.5], 8_000_000],
+  ] as const)('find place for all on %s x %s', (w, h, copies, a, b, c, most) => {
+    const sizes = sizesIn({ w, h }, [a, b, c]);
+    const { tree, looked } = layPartByPart(sizes, copies, offeredRegion({ w, h }));
+    const cells = tree === undefined ? [] : cellsOf(tree);
+    expect(cells).toHaveLength(copies.reduce((sum, n) => sum + n, 0));
+    expect(isCuttable(cells)).toBe(true);
+    expect(liesClean(cells, { w, h })).toBe(true);
+    expect(looked).toBeLessThan(most);
+    expect(fitTogether(sizes, copies, offeredRegion({ w, h }))).toBeTypeOf('object');
+  });
+});
+
+describe('the search by boxes', () => {
+  it('ends as soon as all copies have found their place', () => {
+    const task = taskOf(
+      411.5,
+      823,
+      [
+        [152.5, 104.7],
+        [134.2, 149.4],
+        [66.8, 61.8],
+      ],
+      [10, 7, 2],
+    );
+    const effort = { stops: 160, pricing: 200e6, pairs: 2e6, boxes: 100_000 };
+    const { found, proven, looked } = searchLimited(task, valueOfAll(task), effort, laid);
+    expect([found?.value, proven]).toEqual([valueOfAll(task), true]);
+    expect(looked).toBeLessThan(100_000);
+  });
+
+  it('is not begun where a few prices show that the copies are too many', () => {
+    const cells = [
+      [150, 147],
+      [70, 98],
+      [138, 243],
+    ] as const;
+    const task = taskOf(1083, 751, cells, [18, 5, 11]);
+    const upright = { ...task, ways: task.ways.filter((way) => way.kind !== 2 || !way.onItsSide) };
+    const all = valueOfAll(upright) - 1e-6;
+    const { bound } = findPrices(upright, axesOf(upright, 160), laid, {
+      rounds: 20,
+      toBeat: all,
+      above: () => Infinity,
+    });
+    expect(bound).toBeLessThan(all);
+  });
+});
