@@ -267,6 +267,21 @@ describe('the arrow in the drawing of a step', () => {
 });
 
 describe('the hatch of waste', () => {
+  it('has an outline that is drawn as that of the stack', () => {
+    // The margin at the tail, 7 x 1 in, on 12.44 pt to the inch.
+    const { paths, stack } = drawn([2, 2, 1], 1);
+    const outline = paths.find((of) => {
+      const { bottom, top } = extentOf(of);
+      return (
+        of.contours.every(({ closed }) => closed) &&
+        bottom === stack.bottom &&
+        Math.abs(top - bottom - 12.444) < 0.001
+      );
+    });
+    expect(paths[0]).toMatchObject({ fill: 'paper', stroke: { tone: 'ink', width: 0.8 } });
+    expect(outline?.stroke).toEqual(paths[0]!.stroke);
+  });
+
   it('is lines at 45 degrees, 5 pt apart along the edge, from edge to edge of what they fill', () => {
     const { contours, stroke } = hatch({ x: 3, y: 4, w: 12, h: 7 }, { tone: 'soft', width: 0.4 });
     // They would meet the lower edge at -2, 3 and 8 from the left; 13 is beyond it.

@@ -153,6 +153,17 @@ describe('the steps of two by two with gutters', () => {
       ['A', 'stack', 'piece'],
       ['B', 'stack', 'piece'],
     ]);
+    // Both columns, 2 in wide, 4 in below the upper trim at 8 in.
+    expect(seventh!.parts.map(({ line }) => line)).toEqual([
+      [
+        { x: 288, y: 288 },
+        { x: 432, y: 288 },
+      ],
+      [
+        { x: 72, y: 288 },
+        { x: 216, y: 288 },
+      ],
+    ]);
     expect(eighth!.parts.map((p) => p.behind)).toMatchObject([{ position: 1 }, { position: 0 }]);
   });
 
