@@ -2,6 +2,7 @@
 import type { Size } from '../../shared/geometry/space.ts';
 import { chain } from '../../shared/geometry/transform.ts';
 import type { Picture } from '../../shared/proof/picture.ts';
+import type { Raster } from '../../shared/proof/raster.ts';
 import type { Lens } from '../../shared/proof/sight.ts';
 import type { PdfiumCalls } from './pdfiumCalls.ts';
 
@@ -29,17 +30,52 @@ const ASIDE = 1 / 48;
 const MATRIX_BYTES = 24;
 const CLIP_BYTES = 16;
 
-/** A picture of what the lens (pt of the page, y up, to pixels, y down) sees of a page of this size (pt). */
+/** A page that is open, and its size in pt. */
+export interface DrawnPage {
+  readonly page: number;
+  readonly size: Size;
+}
+
+/** A picture of what the lens (pt of the page, y up, to pixels, y down) sees of a page. */
 export function photograph(
   pdfium: PdfiumCalls,
-  page: number,
-  size: Size,
+  page: DrawnPage,
   lens: Lens,
   width: number,
   height: number,
 ): Picture {
-  const w = width * FINER;
-  const h = height * FINER;
+  const finer = chain(lens, { a: FINER, b: 0, c: 0, d: FINER, e: ASIDE, f: ASIDE });
+  return withBitmap(pdfium, page, finer, width * FINER, height * FINER, (memory, from) => ({
+    width,
+    height,
+    pixels: meanOfFour(memory, from, width, height),
+  }));
+}
+
+/** What the lens sees of a page, each pixel as it was drawn. */
+export function draw(
+  pdfium: PdfiumCalls,
+  page: DrawnPage,
+  lens: Lens,
+  width: number,
+  height: number,
+): Raster {
+  return withBitmap(pdfium, page, lens, width, height, (memory, from) => ({
+    width,
+    height,
+    words: new Uint32Array(memory.slice(from, from + width * height * BYTES).buffer),
+  }));
+}
+
+/** Draws and gives what `take` makes of the memory; the bitmap begins at the address that it is told. */
+function withBitmap<T>(
+  pdfium: PdfiumCalls,
+  { page, size }: DrawnPage,
+  lens: Lens,
+  w: number,
+  h: number,
+  take: (memory: Uint8Array, from: number) => T,
+): T {
   const buffer = pdfium.wasmExports.malloc(w * h * BYTES + MATRIX_BYTES + CLIP_BYTES);
   if (buffer === 0) throw new Error(`No memory for a picture of ${w} x ${h} pixels`);
   const matrix = buffer + w * h * BYTES;
@@ -47,12 +83,11 @@ export function photograph(
   try {
     pdfium._FPDFBitmap_FillRect(bitmap, 0, 0, w, h, WHITE);
     // PDFium's matrix starts from the page in pt with y down.
-    const fromAbove = chain({ a: 1, b: 0, c: 0, d: -1, e: 0, f: size.h }, lens);
-    const { a, b, c, d, e, f } = chain(fromAbove, { a: FINER, b: 0, c: 0, d: FINER, e: ASIDE, f: ASIDE });
+    const { a, b, c, d, e, f } = chain({ a: 1, b: 0, c: 0, d: -1, e: 0, f: size.h }, lens);
     new Float32Array(pdfium.HEAPU8.buffer, matrix, 10).set([a, b, c, d, e, f, 0, 0, w, h]);
     const flags = WITH_ANNOTATIONS | RED_FIRST | FOR_PRINTING;
     pdfium._FPDF_RenderPageBitmapWithMatrix(bitmap, page, matrix, matrix + MATRIX_BYTES, flags);
-    return { width, height, pixels: meanOfFour(pdfium.HEAPU8, buffer, width, height) };
+    return take(pdfium.HEAPU8, buffer);
   } finally {
     pdfium._FPDFBitmap_Destroy(bitmap);
     pdfium.wasmExports.free(buffer);

@@ -1,15 +1,11 @@
 // The proof of sheets that were really written: opened again, photographed, cut, turned and compared with the art.
 import { setImmediate } from 'node:timers/promises';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
-import type { Mark } from '../../shared/marks/mark.ts';
 import { checkSide, sameSize } from '../../shared/proof/checkSide.ts';
 import type { ProofReport, SheetFinding, SideNumber } from '../../shared/proof/finding.ts';
 import type { ProofJob } from '../../shared/proof/job.ts';
 import type { Look } from '../../shared/proof/looks.ts';
-import { prove } from '../../shared/proof/prove.ts';
-import type { Sight } from '../../shared/proof/sight.ts';
-import { wantedSide } from '../../shared/proof/wantedSide.ts';
-import { checkWaste } from '../../shared/proof/waste.ts';
+import { type Proving, prove, type Sides } from '../../shared/proof/prove.ts';
 import { openArt, openSide } from './openFiles.ts';
 import { type ProofPicture, pictureOf } from './pictures.ts';
 import { Renderer, RendererBroke } from './renderer.ts';
@@ -30,13 +26,9 @@ interface WrittenSides {
 }
 
 /** What a proof is done with. */
-export interface ProofOptions {
-  /** Pixels to the inch; 150 unless told otherwise. */
-  readonly dpi?: number;
+export interface ProofOptions extends Proving {
   /** Whether a picture of every position is wanted, front beside back. */
   readonly pictures?: boolean;
-  /** The marks that belong on each side, in pt; the waste is looked at where they are told, be it that there are none. */
-  readonly marks?: Readonly<Record<SideNumber, readonly Mark[]>>;
   /** Told after every face that was compared. */
   readonly onCompared?: (done: number, all: number) => void;
 }
@@ -84,7 +76,7 @@ async function proveWith(
   options: ProofOptions,
 ): Promise<Result<SheetsProof>> {
   const sheetFindings: SheetFinding[] = [];
-  const sides: { side1?: Sight; side2?: Sight } = {};
+  const sides: { -readonly [side in keyof Sides]: Sides[side] } = {};
   const numbers: readonly SideNumber[] = job.turn === undefined ? [1] : [1, 2];
   for (const number of numbers) {
     const written = number === 1 ? sheets.side1 : sheets.side2;
@@ -94,17 +86,13 @@ async function proveWith(
     sheetFindings.push(...checkSide(number, { page: sight.size, shown, pages }, job.sheet, written?.pages));
     if (!sameSize(sight.size, job.sheet)) continue;
     sides[`side${number}`] = sight;
-    if (options.marks !== undefined) {
-      const wanted = wantedSide(job, number, options.marks[number]);
-      sheetFindings.push(...checkWaste(number, sight, wanted));
-    }
   }
   const pageOf = openArt(renderer, job, art);
   if (!pageOf.ok) return pageOf;
 
   const all = job.positions.length * Object.keys(sides).length;
   const pictures: ProofPicture[] = [];
-  const proof = prove(job, sides, pageOf.value, options.dpi);
+  const proof = prove(job, sides, pageOf.value, options);
   let inHand: Look[] = [];
   for (let done = 1; ; done++) {
     const next = proof.next();

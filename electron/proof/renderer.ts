@@ -3,7 +3,7 @@ import { PDFiumModule } from '@hyzyla/pdfium';
 import type { Size } from '../../shared/geometry/space.ts';
 import type { Sight } from '../../shared/proof/sight.ts';
 import type { PdfiumCalls } from './pdfiumCalls.ts';
-import { photograph } from './photograph.ts';
+import { draw, photograph } from './photograph.ts';
 
 /** A page that is open. `shown` is what viewers show of it (its crop box), the sight is all of it (its media box). */
 export interface OpenPage {
@@ -111,7 +111,8 @@ export class Renderer {
         sight: {
           size,
           photograph: (lens, width, height) =>
-            guarded(() => photograph(pdfium, page, size, lens, width, height)),
+            guarded(() => photograph(pdfium, { page, size }, lens, width, height)),
+          draw: (lens, width, height) => guarded(() => draw(pdfium, { page, size }, lens, width, height)),
         },
       };
     });

@@ -75,7 +75,8 @@ export function countStrangers(a: Picture, b: Picture, area: Area, enough: numbe
   return strangers;
 }
 
-function isStranger(a: Picture, b: Picture, x: number, y: number): boolean {
+/** Whether one picture shows something at this pixel that the other does not show there or right beside. */
+export function isStranger(a: Picture, b: Picture, x: number, y: number): boolean {
   const i = (y * a.width + x) * 3;
   for (let c = 0; c < 3; c++) {
     const inA = a.pixels[i + c] ?? 0;

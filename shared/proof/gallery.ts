@@ -7,6 +7,7 @@ import type { FaceName } from '../layout/position.ts';
 import { type Grid, gridFor, lensOverPiece, pictureSize } from './grid.ts';
 import type { FaceArt, FaceOf, ProofJob } from './job.ts';
 import type { Picture } from './picture.ts';
+import { RecentlyUsed } from './recentlyUsed.ts';
 import { enlargeSight, type Lens, photographLying, type Sight, turnSight } from './sight.ts';
 
 /** Where a piece is printed, in its own frame: pt from the middle of the trim, y up. This is its place. */
@@ -50,26 +51,19 @@ export function photographFace(face: ArtFace, placed: Lens, grid: Grid, lie: Hea
 }
 
 /** As many pixels of pictures as are kept for the next position, about 200 MB of them. */
-const MOST_KEPT = 64_000_000;
+const MAX_PIXELS_KEPT = 64_000_000;
 
 /** Keeps the pictures of faces in their place, so that a face that is placed 400 times is photographed once. */
 export class Album {
   /** Faces seen small, for recognising. */
   readonly thumbs = new Map<ArtFace, Picture>();
-  private readonly kept = new Map<string, Picture>();
-  private pixels = 0;
+  private readonly shown = new RecentlyUsed<Picture>(MAX_PIXELS_KEPT);
 
-  /** The face in its place; the longest unused pictures make room for new ones. */
+  /** The face in its place. */
   show(face: ArtFace, lie: Head): Picture {
-    const key = JSON.stringify([face.piece, face.face, lie]);
-    const picture = this.kept.get(key) ?? photographFace(face, IN_PLACE, face.grid, lie);
-    if (!this.kept.delete(key)) this.pixels += picture.width * picture.height;
-    this.kept.set(key, picture);
-    for (const [oldest, old] of this.kept) {
-      if (this.pixels <= MOST_KEPT || oldest === key) break;
-      this.kept.delete(oldest);
-      this.pixels -= old.width * old.height;
-    }
-    return picture;
+    const { width, height } = pictureSize(face.grid, 0);
+    return this.shown.get(JSON.stringify([face.piece, face.face, lie]), width * height, () =>
+      photographFace(face, IN_PLACE, face.grid, lie),
+    );
   }
 }

@@ -1,11 +1,14 @@
 // The judgement on one face at one position: what is there, and everything that is wrong with it.
-import { countStrangers, isBlank, soften } from './band.ts';
+import { countStrangers, soften } from './band.ts';
+import type { CloseLook } from './closeLook.ts';
+import { EDGES } from './edges.ts';
 import type { Fault, Reach, Recognised, Shift } from './finding.ts';
-import { type ArtFace, IN_PLACE } from './gallery.ts';
+import type { ArtFace } from './gallery.ts';
 import { type Identified, identify, isUpright, type Known } from './identify.ts';
-import { type Look, printedRect } from './looks.ts';
-import { bleedOf, placingFaults, shiftOf } from './placing.ts';
-import { areaInView, type Found, type Settled } from './settle.ts';
+import { type Look, printedRect, sheetEdge } from './looks.ts';
+import { bleedOf, inMillimetres, placingFaults, shiftOf } from './placing.ts';
+import type { Found, Settled } from './settle.ts';
+import { isWhiteIn, pixelsUnder } from './sideDrawing.ts';
 
 /** What is thought of one face at one position. */
 interface Verdict {
@@ -15,18 +18,30 @@ interface Verdict {
   readonly bleed: readonly Reach[];
 }
 
-/** Judges a look. `tellsPlace` says whether the art of a face has enough structure to measure a shift by. */
-export function judge(look: Look, known: Known, tellsPlace: (face: ArtFace) => boolean): Verdict {
-  const found = holdUp(look);
+/** What a look is judged with. */
+export interface Judging {
+  readonly known: Known;
+  readonly closeLook: CloseLook;
+  /** Whether the art of a face has enough structure to measure a shift by. */
+  readonly tellsPlace: (face: ArtFace) => boolean;
+}
+
+/**
+ * Judges a look. Nearly every face is just what its art is when it is drawn there, which is seen at once; what is not
+ * is photographed by itself, found out and measured.
+ */
+export function judge(look: Look, { known, closeLook, tellsPlace }: Judging): Verdict {
   const expected = known.faces.find((f) => f.piece === look.piece.name && f.face === look.face);
   if (expected === undefined) {
-    const blank = isBlank(look.picture, areaInView(found, IN_PLACE));
+    const blank = isWhiteIn(look.drawing, pixelsUnder(look.drawing, look.trim));
     return unrecognised(blank ? [] : [{ kind: 'unexpected-print' }]);
   }
+  if (closeLook.shows(look, expected)) return asItShould(look, tellsPlace(expected));
+  const found = holdUp(look);
   const identity = identify(found, expected, known);
   if (identity.is === 'nothing') return unrecognised([{ kind: 'nothing-printed' }]);
   if (identity.is === 'unknown') return unrecognised([artDiffers(found, identity.instead)]);
-  const { face, mirrored, turned, placed, agrees } = identity;
+  const { face, mirrored, turned, placed } = identity;
   const recognised: Recognised = { piece: face.piece, face: face.face, mirrored, turned };
   const shift = tellsPlace(face) ? shiftOf(look, placed) : undefined;
   if (face !== expected || !isUpright(identity)) {
@@ -35,14 +50,33 @@ export function judge(look: Look, known: Known, tellsPlace: (face: ArtFace) => b
   const placing = placingFaults(look, placed, shift);
   const straight = placing.every(({ kind }) => kind === 'off-place');
   const { bleed, faults } = straight ? bleedOf(look, found, identity) : { bleed: [], faults: [] };
+  // In its place, or nearly there, the last word is the close look's: a photograph is too coarse for small type.
+  const agrees =
+    identity.agrees && (placing.length + faults.length > 0 || closeLook.shows(look, face, placed));
   const differs = agrees ? [] : [artDiffers(found, identity)];
   return { faults: [...placing, ...differs, ...faults], recognised, shift, bleed };
+}
+
+/** The verdict on a face that is just as it should be. */
+function asItShould(look: Look, tellsPlace: boolean): Verdict {
+  const bleed = EDGES.flatMap((edge): readonly Reach[] => {
+    const reach = Math.max(...look.wanted[edge].map((stretch) => stretch.reach));
+    if (!(reach > 0)) return [];
+    return [{ edge: sheetEdge(look, edge), reaches: inMillimetres(reach), wanted: inMillimetres(reach) }];
+  });
+  return {
+    faults: [],
+    recognised: { piece: look.piece.name, face: look.face, mirrored: false, turned: 0 },
+    shift: tellsPlace ? { right: 0, lead: 0 } : undefined,
+    bleed,
+  };
 }
 
 /** What was found, ready to be compared. */
 function holdUp(look: Look): Found {
   let softened: Found['picture'] | undefined;
-  const { picture, grid, lie } = look;
+  const { grid, lie } = look;
+  const picture = look.photograph();
   return {
     picture,
     softened: () => {

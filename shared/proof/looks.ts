@@ -3,6 +3,7 @@ import { type Head, lying } from '../geometry/head.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Edges, Rect } from '../geometry/space.ts';
 import { same } from '../geometry/tolerance.ts';
+import { seenFromBehind } from '../geometry/turn.ts';
 import type { Bleeding } from '../layout/bleeding.ts';
 import { leastReach, type Reaches } from '../layout/bleedReach.ts';
 import { type FaceName, otherFace, type Position } from '../layout/position.ts';
@@ -20,14 +21,15 @@ import {
   undoSteps,
 } from './hand.ts';
 import type { ProofJob, ProofPiece } from './job.ts';
-import type { Picture } from './picture.ts';
-import { flipSight, type Sight } from './sight.ts';
+import type { Flip, Picture } from './picture.ts';
+import { drawnSight, type SideDrawing } from './sideDrawing.ts';
+import { flipSight, type Photographed } from './sight.ts';
 import { wantedBleeds } from './wantedBleed.ts';
 
-/** The sides that are proved, each as it was written: its lead edge up. */
-export interface Sides {
-  readonly side1?: Sight;
-  readonly side2?: Sight;
+/** The sides that are proved, each as it was written and drawn: its lead edge up. */
+export interface DrawnSides {
+  readonly side1?: SideDrawing;
+  readonly side2?: SideDrawing;
 }
 
 /** One face at one position, in the hand. */
@@ -39,15 +41,21 @@ export interface Look {
   readonly face: FaceName;
   readonly grid: Grid;
   readonly lie: Head;
+  /** The trim as it lies on its side, and the side. */
+  readonly trim: Rect;
+  readonly drawing: SideDrawing;
+  /** The face as it looks in the hand, out of the drawing of its side. */
   readonly picture: Picture;
+  /** The same, photographed by itself for measuring. */
+  readonly photograph: () => Picture;
   /** The bleed that must be seen at each edge of the face. */
   readonly wanted: Reaches;
   /** Where a direction on the upright face points on its side of the sheet, lead edge up. */
   readonly onSide: (direction: Direction) => Direction;
 }
 
-/** Everything that is to be looked at on these sides, in the order of the positions; pictures are taken one by one. */
-export function* lookAt(job: ProofJob, sides: Sides, dpi: number): Generator<Look> {
+/** Everything that is to be looked at on these sides, in the order of the positions; pictures are taken when asked for. */
+export function* lookAt(job: ProofJob, sides: DrawnSides, dpi: number): Generator<Look> {
   const placed = job.positions.map((position) => place(position, job.pieces));
   const wanted = wantedBleeds(placed, job.sheet);
   for (const [i, one] of placed.entries()) {
@@ -63,13 +71,16 @@ export function* lookAt(job: ProofJob, sides: Sides, dpi: number): Generator<Loo
     };
     if (sides.side1 !== undefined) {
       const steps = stepsToShownFace(position.head);
-      yield pickUp(cut, 1, position.face, sides.side1, steps, steps);
+      const { trim } = position;
+      yield pickUp(cut, { side: 1, face: position.face, trim, drawing: sides.side1, steps, toSide: steps });
     }
     if (sides.side2 !== undefined && job.turn !== undefined) {
       const flip = throughPaper(job.turn);
       const steps = stepsToFaceBehind(position.head, piece.turned);
-      const behind = flipSight(sides.side2, flip);
-      yield pickUp(cut, 2, otherFace(position.face), behind, steps, [{ flip }, ...steps]);
+      const trim = seenFromBehind<'side1'>(position.trim, job.turn, job.sheet);
+      const drawing = sides.side2;
+      const face = otherFace(position.face);
+      yield pickUp(cut, { side: 2, face, trim, drawing, flip, steps, toSide: [{ flip }, ...steps] });
     }
   }
 }
@@ -83,18 +94,27 @@ interface Cut {
   readonly around: Reaches;
 }
 
-/** Cuts a piece out of a side, seen with side 1 on top, and turns it; `toSide` are the steps with those of the sheet. */
-function pickUp(
-  cut: Cut,
-  side: SideNumber,
-  face: FaceName,
-  sight: Sight,
-  steps: readonly Step[],
-  toSide: readonly Step[],
-): Look {
+/** One side of a cut piece: the steps from side 1 being on top to the face in the hand, and those with the sheet's own. */
+interface CutSide {
+  readonly side: SideNumber;
+  readonly face: FaceName;
+  readonly trim: Rect;
+  readonly drawing: SideDrawing;
+  readonly flip?: Flip;
+  readonly steps: readonly Step[];
+  readonly toSide: readonly Step[];
+}
+
+/** Cuts a piece out of a side, seen with side 1 on top, and turns it. */
+function pickUp(cut: Cut, { side, face, trim, drawing, flip, steps, toSide }: CutSide): Look {
   const { number, position, piece, grid, around } = cut;
   const { width, height } = pictureSize(grid, position.head);
-  const picture = sight.photograph(lensOverSheet(grid, position.trim, position.head), width, height);
+  const cutOut = (sight: Photographed) => {
+    const above = flip === undefined ? sight : flipSight(sight, flip);
+    const lens = lensOverSheet(grid, position.trim, position.head);
+    return takeSteps(above.photograph(lens, width, height), steps);
+  };
+  const picture = once(() => cutOut(drawnSight(drawing)));
   return {
     position: number,
     side,
@@ -102,9 +122,23 @@ function pickUp(
     face,
     grid,
     lie: turnedBy(toSide),
-    picture: takeSteps(picture, steps),
+    trim,
+    drawing,
+    get picture() {
+      return picture();
+    },
+    photograph: once(() => cutOut(drawing.sight)),
     wanted: onFace(around, position.trim, steps),
     onSide: (direction) => undoSteps(direction, toSide),
+  };
+}
+
+/** What `make` makes, made when it is first asked for. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
   };
 }
 

@@ -1,14 +1,10 @@
 // Whether a mark is printed where the geometry of the marks says, looked at along its strokes.
 import type { Point, Rect } from '../geometry/space.ts';
+import { apply } from '../geometry/transform.ts';
 import { boundsOf, type Mark } from '../marks/mark.ts';
-import type { Picture } from './picture.ts';
-
-/** A side seen as a whole: `scale` pixels to the pt, and its height in pt. */
-export interface SeenSide {
-  readonly picture: Picture;
-  readonly scale: number;
-  readonly height: number;
-}
+import { POINTS_PER } from '../units/length.ts';
+import { inkLevel } from './raster.ts';
+import { pixelsUnder, type SideDrawing } from './sideDrawing.ts';
 
 /** A hairline of black that falls between two pixels darkens each of them by more levels than this. */
 const MIN_INK_LEVELS = 32;
@@ -16,19 +12,19 @@ const MIN_INK_LEVELS = 32;
 /** The share of the samples along a mark at which it must be seen. */
 const MIN_SEEN_SHARE = 0.9;
 
-/** A stroke may be so far from its place: 0.25 mm at 150 to the inch. */
-const MAX_OFF_PX = 1;
+/** A stroke may be so far from its place. */
+const MAX_OFF_MM = 0.17;
 
 /** So many samples are taken across a shape, each way. */
 const SAMPLES_ACROSS = 9;
 
 /** Whether `mark` is there. Where another of `all` is knocked out of it, it is not looked for. */
-export function isThere(mark: Mark, all: readonly Mark[], side: SeenSide): boolean {
+export function isThere(mark: Mark, all: readonly Mark[], side: SideDrawing): boolean {
   const bounds = boundsOf(mark);
   if (mark.ink === 'paper') return inkLevels(bounds, side).some((level) => level < MIN_INK_LEVELS);
   if (mark.kind === 'words') return isSet(mark, bounds, side);
   const knockedOut = all.filter(({ ink }) => ink === 'paper').map(boundsOf);
-  const samples = samplesOf(mark, side.scale).filter(
+  const samples = samplesOf(mark, side.lens.a).filter(
     (point) => !knockedOut.some((rect) => isIn(rect, point)),
   );
   const seen = samples.filter((point) => inkNear(point, side) >= MIN_INK_LEVELS).length;
@@ -36,7 +32,7 @@ export function isThere(mark: Mark, all: readonly Mark[], side: SeenSide): boole
 }
 
 /** Whether there is type along all of a line of type, in parts wider than any space. */
-function isSet(mark: Extract<Mark, { kind: 'words' }>, bounds: Rect, side: SeenSide): boolean {
+function isSet(mark: Extract<Mark, { kind: 'words' }>, bounds: Rect, side: SideDrawing): boolean {
   const upright = mark.head === 90 || mark.head === 270;
   const parts = Math.max(1, Math.floor(mark.width / (mark.size * 3)));
   return Array.from({ length: parts }, (_, i): Rect => {
@@ -93,31 +89,28 @@ function isInside(corners: readonly Point[], { x, y }: Point): boolean {
 }
 
 /** The most ink at a point (pt) or right beside it, in levels. */
-function inkNear({ x, y }: Point, side: SeenSide): number {
-  const column = Math.floor(x * side.scale);
-  const row = Math.floor((side.height - y) * side.scale);
+function inkNear(point: Point, side: SideDrawing): number {
+  const { x, y } = apply(side.lens, point);
+  const [column, row] = [Math.floor(x), Math.floor(y)];
+  const off = Math.round(MAX_OFF_MM * POINTS_PER.mm * side.lens.a);
   let most = 0;
-  for (let dy = -MAX_OFF_PX; dy <= MAX_OFF_PX; dy++) {
-    for (let dx = -MAX_OFF_PX; dx <= MAX_OFF_PX; dx++) {
-      most = Math.max(most, inkAt(side.picture, column + dx, row + dy));
-    }
+  for (let dy = -off; dy <= off; dy++) {
+    for (let dx = -off; dx <= off; dx++) most = Math.max(most, inkAt(side, column + dx, row + dy));
   }
   return most;
 }
 
-function inkLevels(rect: Rect, { picture, scale, height }: SeenSide): readonly number[] {
+function inkLevels(rect: Rect, side: SideDrawing): readonly number[] {
+  const { left, top, right, bottom } = pixelsUnder(side, rect);
   const levels: number[] = [];
-  for (let row = Math.floor((height - rect.y - rect.h) * scale); row < (height - rect.y) * scale; row++) {
-    for (let column = Math.floor(rect.x * scale); column < (rect.x + rect.w) * scale; column++) {
-      levels.push(inkAt(picture, column, row));
-    }
+  for (let row = top; row < bottom; row++) {
+    for (let column = left; column < right; column++) levels.push(inkAt(side, column, row));
   }
   return levels;
 }
 
-/** How dark the darkest colour of a pixel is; 0 past the edges of the picture. */
-function inkAt({ width, height, pixels }: Picture, column: number, row: number): number {
+/** How dark a pixel is; 0 past the edges of the side. */
+function inkAt({ raster: { width, height, words } }: SideDrawing, column: number, row: number): number {
   if (column < 0 || row < 0 || column >= width || row >= height) return 0;
-  const at = (row * width + column) * 3;
-  return 255 - Math.min(pixels[at] ?? 255, pixels[at + 1] ?? 255, pixels[at + 2] ?? 255);
+  return inkLevel(words[row * width + column] ?? 0);
 }

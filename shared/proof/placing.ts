@@ -76,7 +76,8 @@ export function bleedOf(
   return { bleed, faults };
 }
 
-function inMillimetres(pt: number): number {
+/** A length in pt, in mm as it is told. */
+export function inMillimetres(pt: number): number {
   return toParts(pt / POINTS_PER.mm);
 }
 

@@ -1,14 +1,36 @@
-// The proof of a job: every position of every side, looked at and judged one after another.
-import type { Finding, ProofReport, Seen } from './finding.ts';
+// The proof of a job: every side drawn once, its waste looked at, and every position judged one after another.
+import type { Mark } from '../marks/mark.ts';
+import { CloseLook } from './closeLook.ts';
+import type { Finding, ProofReport, Seen, SideNumber } from './finding.ts';
 import { Album, type ArtFace, hangFaces } from './gallery.ts';
 import { WORKING_DPI } from './grid.ts';
 import type { Known } from './identify.ts';
 import type { FaceArt, ProofJob } from './job.ts';
 import { judge } from './judge.ts';
-import { type Look, lookAt, type Sides } from './looks.ts';
+import { type DrawnSides, type Look, lookAt } from './looks.ts';
 import { notesOnAlikes, type Traits, traitsOf } from './notes.ts';
+import { drawSide } from './sideDrawing.ts';
 import type { Sight } from './sight.ts';
+import { trimsOn, wantedSide } from './wantedSide.ts';
+import { checkWaste } from './waste.ts';
 import { findingOf } from './words.ts';
+
+/** The sides that are proved, each as it was written: its lead edge up. One page may serve both. */
+export interface Sides {
+  readonly side1?: Sight;
+  readonly side2?: Sight;
+}
+
+/** How a proof is made. */
+export interface Proving {
+  /** Pixels to the inch of the photographs that are measured; sides are drawn twice as fine. */
+  readonly dpi?: number;
+  /** The marks that belong on each side, in pt; the waste is looked at where they are told, be it that there are none. */
+  readonly marks?: Readonly<Record<SideNumber, readonly Mark[]>>;
+}
+
+/** Drawn so many times as fine as the photographs, type of 6 pt shows every stroke. */
+const DRAWN_FINER = 2;
 
 /**
  * Proves the sides that are given. Each face in the hand is handed out once it is judged, so that the caller may keep
@@ -20,21 +42,23 @@ export function* prove(
   job: ProofJob,
   sides: Sides,
   pageOf: (art: FaceArt) => Sight,
-  dpi: number = WORKING_DPI,
+  { dpi = WORKING_DPI, marks }: Proving = {},
 ): Generator<Look, ProofReport> {
+  const drawn = drawSides(job, sides, (dpi * DRAWN_FINER) / 72);
   const faces = hangFaces(job, pageOf, dpi);
   const album = new Album();
   const known: Known = { faces, album, mistakes: new Map() };
+  const closeLook = new CloseLook();
   const traits = new Map<ArtFace, Traits>();
-  const findings: Finding[] = [];
+  const findings: Finding[] = marks === undefined ? [] : [...lookAtWaste(job, drawn, marks)];
   const positions: Seen[] = [];
-  for (const look of lookAt(job, sides, dpi)) {
+  for (const look of lookAt(job, drawn, dpi)) {
     const tellsPlace = (face: ArtFace) => {
       const known = traits.get(face) ?? traitsOf(face, look.lie, album);
       traits.set(face, known);
       return known.tellsPlace;
     };
-    const { faults, ...seen } = judge(look, known, tellsPlace);
+    const { faults, ...seen } = judge(look, { known, closeLook, tellsPlace });
     const at = { position: look.position, side: look.side, piece: look.piece.name, face: look.face };
     positions.push({ ...at, ...seen });
     findings.push(...faults.map((fault) => findingOf(at, fault, seen.recognised)));
@@ -42,4 +66,19 @@ export function* prove(
   }
   const notes = [...[...traits.values()].flatMap((t) => t.notes), ...notesOnAlikes(traits, album)];
   return { findings, notes, checked: positions.length, positions };
+}
+
+function drawSides(job: ProofJob, { side1, side2 }: Sides, scale: number): DrawnSides {
+  const drawn1 = side1 === undefined ? undefined : drawSide(side1, trimsOn(job, 1), scale, undefined);
+  const drawn2 = side2 === undefined ? undefined : drawSide(side2, trimsOn(job, 2), scale, drawn1);
+  return { ...(drawn1 && { side1: drawn1 }), ...(drawn2 && { side2: drawn2 }) };
+}
+
+function* lookAtWaste(
+  job: ProofJob,
+  { side1, side2 }: DrawnSides,
+  marks: Readonly<Record<SideNumber, readonly Mark[]>>,
+): Generator<Finding> {
+  if (side1 !== undefined) yield* checkWaste(1, side1, wantedSide(job, 1, marks[1]));
+  if (side2 !== undefined) yield* checkWaste(2, side2, wantedSide(job, 2, marks[2]));
 }

@@ -8,7 +8,7 @@ import type { Grid } from './grid.ts';
 import { flipPicture, type Picture, turnPicture } from './picture.ts';
 import { shrink } from './pyramid.ts';
 import type { Found } from './settle.ts';
-import type { Lens } from './sight.ts';
+import { type Lens, ROTATED } from './sight.ts';
 
 /** A face lying some way round: flipped left to right or not, then turned counter-clockwise. */
 export interface Lie {
@@ -36,13 +36,6 @@ const MUCH_FARTHER = 2;
 const LIES: readonly Lie[] = [false, true].flatMap((mirrored) =>
   ([0, 180, 90, 270] as const).map((turned) => ({ mirrored, turned })),
 );
-
-const TURNED: Readonly<Record<Head, Lens>> = {
-  0: IN_PLACE,
-  90: { ...IN_PLACE, a: 0, b: 1, c: -1, d: 0 },
-  180: { ...IN_PLACE, a: -1, d: -1 },
-  270: { ...IN_PLACE, a: 0, b: -1, c: 1, d: 0 },
-};
 
 /**
  * The candidates that come near to what was found, the likeliest first: those that differ less, and of two that differ
@@ -136,7 +129,7 @@ function search(
     e: (best.dx * scale) / grid.across,
     f: (-best.dy * scale) / grid.up,
   };
-  const placed = chain(chain(lie.mirrored ? { ...IN_PLACE, a: -1 } : IN_PLACE, TURNED[lie.turned]), at);
+  const placed = chain(chain(lie.mirrored ? { ...IN_PLACE, a: -1 } : IN_PLACE, ROTATED[lie.turned]), at);
   return { face, ...lie, placed, distance: best.distance };
 }
 

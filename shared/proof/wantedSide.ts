@@ -8,16 +8,23 @@ import type { SideNumber } from './finding.ts';
 import type { ProofJob } from './job.ts';
 import type { WantedSide } from './waste.ts';
 
+/** The trims of the positions, as they lie on a side. */
+export function trimsOn(job: ProofJob, side: SideNumber): readonly Rect[] {
+  return job.positions.map(({ trim }): Rect => {
+    return side === 1 || job.turn === undefined ? trim : seenFromBehind(trim, job.turn, job.sheet);
+  });
+}
+
 /**
  * The pieces of a side, in its own frame, with the bleed of those that print on it. One that should be blank has its
  * trim looked at by itself.
  */
 export function wantedSide(job: ProofJob, side: SideNumber, marks: readonly Mark[]): WantedSide {
-  const printed = job.positions.map(({ piece, face, trim }): Rect => {
+  const trims = trimsOn(job, side);
+  const printed = job.positions.map(({ piece, face, trim }, i): Rect => {
     const design = job.pieces.find(({ name }) => name === piece);
     const shown = side === 1 ? face : otherFace(face);
-    const area = grow(trim, design?.faces[shown] === undefined ? 0 : design.bleed);
-    return side === 1 || job.turn === undefined ? area : seenFromBehind(area, job.turn, job.sheet);
+    return grow(trims[i] ?? trim, design?.faces[shown] === undefined ? 0 : design.bleed);
   });
   return { printed, marks };
 }

@@ -1,15 +1,15 @@
 // The waste of a side: the marks are where they belong, and the paper around pieces and marks is white.
 import { centre, grow } from '../geometry/rect.ts';
-import type { Rect, Size } from '../geometry/space.ts';
+import type { Point, Rect, Size } from '../geometry/space.ts';
+import { apply, applyToRect, inverse } from '../geometry/transform.ts';
 import { boundsOf, type Mark } from '../marks/mark.ts';
 import { POINTS_PER } from '../units/length.ts';
 import { ROUNDING } from './band.ts';
 import type { Place, SheetFinding, SideNumber } from './finding.ts';
-import { WORKING_DPI } from './grid.ts';
-import { inkPlaces } from './inkPlaces.ts';
+import { inkPlaces, type Pixel } from './inkPlaces.ts';
 import { isThere } from './markThere.ts';
-import type { Picture } from './picture.ts';
-import type { Sight } from './sight.ts';
+import { type Box, COLOUR_BITS, inkLevel, type Raster } from './raster.ts';
+import { pixelsUnder, type SideDrawing } from './sideDrawing.ts';
 
 /** What belongs on a side: where its pieces may print, and its marks; pt in the frame of the side. */
 export interface WantedSide {
@@ -17,64 +17,80 @@ export interface WantedSide {
   readonly marks: readonly Mark[];
 }
 
-/** A sheet of more pixels than this is looked at more coarsely; one of B2 still has 4 pixels to the mm. */
-const MAX_SHEET_PIXELS = 8_000_000;
-
-/** Ink may reach this far past where it belongs: twice what a renderer lets an edge wander. */
-const WASTE_TOLERANCE_PX = 2;
+/** Ink may reach this far past where it belongs: a renderer that rounds lets an edge wander by half of it. */
+const WASTE_TOLERANCE_MM = 0.34;
 
 /** No more places than this are told for a side, of each kind: one plate off moves every mark. */
 const MAX_PLACES_TOLD = 12;
 
-/** Looks at a side as a whole, once. */
-export function checkWaste(side: SideNumber, sight: Sight, wanted: WantedSide): readonly SheetFinding[] {
-  const { w, h } = sight.size;
-  const scale = Math.min(WORKING_DPI / 72, Math.sqrt(MAX_SHEET_PIXELS / (w * h)));
-  const lens = { a: scale, b: 0, c: 0, d: -scale, e: 0, f: h * scale };
-  const picture = sight.photograph(lens, Math.ceil(w * scale), Math.ceil(h * scale));
+/** Looks at a side as a whole: at its marks, and at the paper around them and the pieces. */
+export function checkWaste(
+  side: SideNumber,
+  drawing: SideDrawing,
+  wanted: WantedSide,
+): readonly SheetFinding[] {
+  const { lens, raster, sight } = drawing;
   const missing = wanted.marks
-    .filter((mark) => !isThere(mark, wanted.marks, { picture, scale, height: h }))
+    .filter((mark) => !isThere(mark, wanted.marks, drawing))
     .map((mark) => markMissing(side, mark, sight.size));
-  const stray = inkPlaces(strayInk(picture, scale, h, wanted), picture.width, scale)
-    .map((place) => ({ ...place, y: h - place.y - place.h }))
+  const back = inverse(lens);
+  const stray = inkPlaces(strayInk(drawing, wanted), raster.width, lens.a * POINTS_PER.mm)
+    .map(({ left, top, right, bottom }) =>
+      applyToRect(back, { x: left, y: top, w: right - left, h: bottom - top }),
+    )
     .map((place) => strayInkAt(side, place, sight.size));
   return [...missing.slice(0, MAX_PLACES_TOLD), ...stray.slice(0, MAX_PLACES_TOLD)];
 }
 
-/** A byte for each pixel: 1 where there is ink that belongs to no piece and no mark. */
-function strayInk(picture: Picture, scale: number, height: number, wanted: WantedSide): Uint8Array {
-  const slack = WASTE_TOLERANCE_PX / scale;
-  const stray = inkOf(picture);
-  const clear = ({ x, y, w, h }: Rect, belongs: (x: number, y: number) => boolean) => {
-    const top = Math.max(0, Math.floor((height - y - h) * scale));
-    const bottom = Math.min(picture.height, Math.ceil((height - y) * scale));
-    const left = Math.max(0, Math.floor(x * scale));
-    const right = Math.min(picture.width, Math.ceil((x + w) * scale));
-    for (let row = top; row < bottom; row++) {
-      for (let column = left; column < right; column++) {
-        const at = row * picture.width + column;
-        if (stray[at] === 1 && belongs((column + 0.5) / scale, height - (row + 0.5) / scale)) stray[at] = 0;
+/** The pixels with ink that belongs to no piece and no mark. */
+function* strayInk(drawing: SideDrawing, { printed, marks }: WantedSide): Generator<Pixel> {
+  const { raster, lens } = drawing;
+  const slack = WASTE_TOLERANCE_MM * POINTS_PER.mm;
+  const pieces = printed.map((rect) => pixelsUnder(drawing, grow(rect, slack)));
+  const back = inverse(lens);
+  const near = marks.map((mark) => ({ mark, box: pixelsUnder(drawing, grow(boundsOf(mark), slack)) }));
+  const belongs = (x: number, y: number) =>
+    near.some(
+      ({ mark, box }) => isWithin(box, x, y) && covers(mark, apply(back, { x: x + 0.5, y: y + 0.5 }), slack),
+    );
+  for (const { left, right, top, bottom } of gapsBetween(pieces, raster)) {
+    for (let y = top; y < bottom; y++) {
+      const row = y * raster.width;
+      for (let x = left; x < right; x++) {
+        const word = raster.words[row + x] ?? COLOUR_BITS;
+        if ((word & COLOUR_BITS) === COLOUR_BITS || inkLevel(word) <= ROUNDING) continue;
+        if (!belongs(x, y)) yield [x, y];
       }
     }
-  };
-  for (const rect of wanted.printed) clear(grow(rect, slack), () => true);
-  for (const mark of wanted.marks) {
-    clear(grow(boundsOf(mark), slack), (x, y) => {
-      if (mark.kind !== 'ring') return true;
-      const off = Math.abs(Math.hypot(x - mark.centre.x, y - mark.centre.y) - mark.radius);
-      return off <= mark.width / 2 + slack;
-    });
   }
-  return stray;
 }
 
-/** A byte for each pixel: 1 where it is not white. */
-function inkOf({ width, height, pixels }: Picture): Uint8Array {
-  const ink = new Uint8Array(width * height);
-  for (let i = 0; i < pixels.length; i++) {
-    if ((pixels[i] ?? 255) < 255 - ROUNDING) ink[Math.floor(i / 3)] = 1;
+function isWithin({ left, right, top, bottom }: Box, x: number, y: number): boolean {
+  return x >= left && x < right && y >= top && y < bottom;
+}
+
+/** Whether a point within the bounds of a mark may have its ink. */
+function covers(mark: Mark, { x, y }: Point, slack: number): boolean {
+  if (mark.kind !== 'ring') return true;
+  const off = Math.abs(Math.hypot(x - mark.centre.x, y - mark.centre.y) - mark.radius);
+  return off <= mark.width / 2 + slack;
+}
+
+/** What the boxes leave of a raster: boxes between them, from band to band in which no box begins or ends. */
+function* gapsBetween(boxes: readonly Box[], { width, height }: Raster): Generator<Box> {
+  const stops = [...new Set([0, height, ...boxes.flatMap(({ top, bottom }) => [top, bottom])])];
+  stops.sort((a, b) => a - b);
+  for (const [i, bottom] of stops.entries()) {
+    const top = stops[i - 1];
+    if (top === undefined) continue;
+    const across = boxes.filter((box) => box.top <= top && box.bottom >= bottom);
+    let left = 0;
+    for (const box of across.sort((a, b) => a.left - b.left)) {
+      if (box.left > left) yield { left, right: box.left, top, bottom };
+      left = Math.max(left, box.right);
+    }
+    if (left < width) yield { left, right: width, top, bottom };
   }
-  return ink;
 }
 
 function markMissing(side: SideNumber, mark: Mark, sheet: Size): SheetFinding {

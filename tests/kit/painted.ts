@@ -8,6 +8,7 @@ import type { FaceArt, ProofJob, ProofPiece } from '../../shared/proof/job.ts';
 import type { Picture } from '../../shared/proof/picture.ts';
 import type { Sight } from '../../shared/proof/sight.ts';
 import { cutOut, hold, print, turned, unturned } from './paper.ts';
+import { sightBy } from './sightBy.ts';
 
 export type Colour = readonly [number, number, number];
 
@@ -18,30 +19,27 @@ export const PAPER: Colour = [255, 255, 255];
 
 /** Something flat that is painted all over; every pixel is the mean of two by two samples. */
 export function paintedSight(size: Size, paint: Paint): Sight {
-  return {
-    size,
-    photograph: (lens, width, height) => {
-      const { a, b, c, d, e, f } = inverse(lens);
-      const pixels = new Uint8Array(width * height * 3);
-      for (let i = 0; i < width * height; i++) {
-        let [red, green, blue] = [0, 0, 0];
-        for (let sample = 0; sample < 4; sample++) {
-          const u = (i % width) + (sample % 2 === 0 ? 0.25 : 0.75);
-          const v = Math.floor(i / width) + (sample < 2 ? 0.25 : 0.75);
-          const x = a * u + c * v + e;
-          const y = b * u + d * v + f;
-          const colour = x >= 0 && y >= 0 && x <= size.w && y <= size.h ? paint(x, y) : PAPER;
-          red += colour[0];
-          green += colour[1];
-          blue += colour[2];
-        }
-        pixels[i * 3] = Math.round(red / 4);
-        pixels[i * 3 + 1] = Math.round(green / 4);
-        pixels[i * 3 + 2] = Math.round(blue / 4);
+  return sightBy(size, (lens, width, height) => {
+    const { a, b, c, d, e, f } = inverse(lens);
+    const pixels = new Uint8Array(width * height * 3);
+    for (let i = 0; i < width * height; i++) {
+      let [red, green, blue] = [0, 0, 0];
+      for (let sample = 0; sample < 4; sample++) {
+        const u = (i % width) + (sample % 2 === 0 ? 0.25 : 0.75);
+        const v = Math.floor(i / width) + (sample < 2 ? 0.25 : 0.75);
+        const x = a * u + c * v + e;
+        const y = b * u + d * v + f;
+        const colour = x >= 0 && y >= 0 && x <= size.w && y <= size.h ? paint(x, y) : PAPER;
+        red += colour[0];
+        green += colour[1];
+        blue += colour[2];
       }
-      return { width, height, pixels };
-    },
-  };
+      pixels[i * 3] = Math.round(red / 4);
+      pixels[i * 3 + 1] = Math.round(green / 4);
+      pixels[i * 3 + 2] = Math.round(blue / 4);
+    }
+    return { width, height, pixels };
+  });
 }
 
 /** A lopsided face: a bar at the head, a disc to the right of the foot, a wedge at the left, all on a ground. */

@@ -11,6 +11,7 @@ import {
 import { gridFor, WORKING_DPI } from '../../../shared/proof/grid.ts';
 import type { FaceArt, ProofJob } from '../../../shared/proof/job.ts';
 import type { Lens, Sight } from '../../../shared/proof/sight.ts';
+import { sightBy } from '../../kit/sightBy.ts';
 
 /** A sight that only remembers how it was photographed. */
 function watched(size = { w: 100, h: 100 }): { sight: Sight; lenses: Lens[] } {
@@ -19,7 +20,7 @@ function watched(size = { w: 100, h: 100 }): { sight: Sight; lenses: Lens[] } {
     lenses.push(lens);
     return { width, height, pixels: new Uint8Array() };
   };
-  return { sight: { size, photograph }, lenses };
+  return { sight: sightBy(size, photograph), lenses };
 }
 
 function faceOf(sight: Sight, name = 'Poster', trim = { w: 2000, h: 3000 }): ArtFace {

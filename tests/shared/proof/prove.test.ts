@@ -5,8 +5,8 @@ import type { Turn } from '../../../shared/geometry/turn.ts';
 import type { FaceName, Position } from '../../../shared/layout/position.ts';
 import type { Finding, ProofReport } from '../../../shared/proof/finding.ts';
 import type { ProofJob } from '../../../shared/proof/job.ts';
-import type { Look, Sides } from '../../../shared/proof/looks.ts';
-import { prove } from '../../../shared/proof/prove.ts';
+import type { Look } from '../../../shared/proof/looks.ts';
+import { prove, type Sides } from '../../../shared/proof/prove.ts';
 import { drawnCases } from '../../kit/drawnCases.ts';
 import {
   backOnSide2,
@@ -62,7 +62,7 @@ function jobOf(
 }
 
 function run(job: ProofJob, pieces: readonly PaintedPiece[], sides: Sides, dpi = DPI): ProofReport {
-  const proof = prove(job, sides, pagesOf(pieces), dpi);
+  const proof = prove(job, sides, pagesOf(pieces), { dpi });
   for (;;) {
     const next = proof.next();
     if (next.done) return next.value;
@@ -201,7 +201,7 @@ describe('A sheet that was printed right', () => {
     const pieces = [supper('head-to-toe')];
     const job = jobOf('end-to-end', pieces, [at('Supper', 20, 25, 90)]);
     const looks: Look[] = [];
-    for (const look of prove(job, printJob(job, pieces), pagesOf(pieces), DPI)) looks.push(look);
+    for (const look of prove(job, printJob(job, pieces), pagesOf(pieces), { dpi: DPI })) looks.push(look);
     expect(looks.map(({ face }) => face)).toEqual(['front', 'back']);
     for (const { picture, grid, face } of looks) {
       const colourAt = (u: number, v: number) => {

@@ -2,10 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { Rect } from '../../../shared/geometry/space.ts';
 import type { Mark } from '../../../shared/marks/mark.ts';
 import type { Picture } from '../../../shared/proof/picture.ts';
+import { drawSide } from '../../../shared/proof/sideDrawing.ts';
 import type { Sight } from '../../../shared/proof/sight.ts';
 import { checkWaste } from '../../../shared/proof/waste.ts';
+import { sightBy } from '../../kit/sightBy.ts';
 
 const MM = 72 / 25.4;
+const DPI = 300;
 const SHEET = { w: 80 * MM, h: 60 * MM };
 const PRINTED: Rect = { x: 20 * MM, y: 20 * MM, w: 40 * MM, h: 20 * MM };
 const CROP: Mark = {
@@ -62,29 +65,29 @@ const words: Ink = (x, y) => x >= 10.2 && x < 10 + 50 / MM && y >= 4 && y < 5.5 
 /** Paper with this ink, each pixel as dark as it is covered. */
 function sheetWith(...inks: readonly Ink[]): Sight {
   const PARTS = 6;
-  return {
-    size: SHEET,
-    photograph: ({ a, d, e, f }, width, height): Picture => {
-      const pixels = new Uint8Array(width * height * 3).fill(255);
-      for (let row = 0; row < height; row++) {
-        for (let column = 0; column < width; column++) {
-          let covered = 0;
-          for (let i = 0; i < PARTS * PARTS; i++) {
-            const x = (column + ((i % PARTS) + 0.5) / PARTS - e) / a / MM;
-            const y = (row + (Math.floor(i / PARTS) + 0.5) / PARTS - f) / d / MM;
-            if (inks.some((ink) => ink(x, y))) covered++;
-          }
-          const at = (row * width + column) * 3;
-          pixels.fill(255 - Math.round((255 * covered) / PARTS ** 2), at, at + 3);
+  return sightBy(SHEET, ({ a, d, e, f }, width, height): Picture => {
+    const pixels = new Uint8Array(width * height * 3).fill(255);
+    for (let row = 0; row < height; row++) {
+      for (let column = 0; column < width; column++) {
+        let covered = 0;
+        for (let i = 0; i < PARTS * PARTS; i++) {
+          const x = (column + ((i % PARTS) + 0.5) / PARTS - e) / a / MM;
+          const y = (row + (Math.floor(i / PARTS) + 0.5) / PARTS - f) / d / MM;
+          if (inks.some((ink) => ink(x, y))) covered++;
         }
+        const at = (row * width + column) * 3;
+        pixels.fill(255 - Math.round((255 * covered) / PARTS ** 2), at, at + 3);
       }
-      return { width, height, pixels };
-    },
-  };
+    }
+    return { width, height, pixels };
+  });
 }
 
 const check = (marks: readonly Mark[], ...inks: readonly Ink[]) =>
-  checkWaste(1, sheetWith(piece, ...inks), { printed: [PRINTED], marks });
+  checkWaste(1, drawSide(sheetWith(piece, ...inks), [PRINTED], DPI / 72, undefined), {
+    printed: [PRINTED],
+    marks,
+  });
 const kinds = (marks: readonly Mark[], ...inks: readonly Ink[]) =>
   check(marks, ...inks).map(({ kind }) => kind);
 

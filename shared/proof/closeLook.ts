@@ -1,0 +1,135 @@
+// The close look: whether a piece of a drawn side shows just what its art shows when it is drawn there, pixel by pixel.
+import { headOf, lying } from '../geometry/head.ts';
+import { centre } from '../geometry/rect.ts';
+import type { Edges, Rect } from '../geometry/space.ts';
+import { apply, applyToRect, chain } from '../geometry/transform.ts';
+import { PHASES } from './alignedScale.ts';
+import { ROUNDING } from './band.ts';
+import { EDGES } from './edges.ts';
+import { type ArtFace, IN_PLACE } from './gallery.ts';
+import type { Look } from './looks.ts';
+import { haveOutliers } from './outliers.ts';
+import { type Box, COLOUR_BITS, differ, pictureIn, type Raster } from './raster.ts';
+import { RecentlyUsed } from './recentlyUsed.ts';
+import { type Lens, ROTATED } from './sight.ts';
+
+/** As many pixels of drawn art as are kept for the next position, about 130 MB of them. */
+const MAX_PIXELS_KEPT = 32_000_000;
+
+/** The outermost pixels are not compared: a clip that a renderer rounds may cut them. */
+const FRINGE_PX = 1;
+
+/** Compares what lies on drawn sides with the art; the art is drawn once for each way it lies on the pixels. */
+export class CloseLook {
+  private readonly drawn = new RecentlyUsed<Raster>(MAX_PIXELS_KEPT);
+
+  /** Whether the piece, its bleed as far as it is wanted included, shows this face printed at `placed`. */
+  shows(look: Look, face: ArtFace, placed: Lens = IN_PLACE): boolean {
+    const { raster, lens } = look.drawing;
+    const toPixels = chain(toSide(look), lens);
+    const window = windowAround(look, toPixels);
+    const onWindow: Lens = { ...toPixels, e: toPixels.e - window.left, f: toPixels.f - window.top };
+    const art = this.draw(face, chain(placed, onWindow), window);
+    const areas = comparedAreas(look)
+      .map((area) => pixelsWithin(applyToRect(toPixels, area), raster))
+      .filter(({ left, right, top, bottom }) => left < right && top < bottom);
+    return areas.every((area) => isSame(raster, art, area, window)) || !isOther(raster, art, areas, window);
+  }
+
+  /** The face as it is drawn where `lens` puts it: pt from the middle of its trim to pixels of the window. */
+  private draw(face: ArtFace, lens: Lens, window: Box): Raster {
+    const place = [lens.e, lens.f].map((pixels) => Math.round(pixels * PHASES));
+    const scale = [lens.a, lens.b, lens.c, lens.d].map((x) => x.toFixed(9));
+    const key = JSON.stringify([face.piece, face.face, ...place, ...scale]);
+    const [width, height] = [window.right - window.left, window.bottom - window.top];
+    return this.drawn.get(key, width * height, () => {
+      const toMiddle: Lens = { ...IN_PLACE, e: -face.middle.x, f: -face.middle.y };
+      return face.sight.draw(chain(toMiddle, lens), width, height);
+    });
+  }
+}
+
+/** From a piece, head up, in pt from the middle of its trim, to where it lies on its side. */
+function toSide({ lie, trim }: Look): Lens {
+  const { x, y } = centre(trim);
+  return chain(ROTATED[headOf(-lie)], { ...IN_PLACE, e: x, f: y });
+}
+
+/** The pixels of the side around a piece and its bleed. Their number is the same wherever the piece lies. */
+function windowAround(look: Look, toPixels: Lens): Box {
+  const { lens } = look.drawing;
+  const { w, h } = lying(look.piece.trim, look.lie);
+  const half = {
+    x: Math.ceil((w / 2 + look.piece.bleed) * lens.a) + 2,
+    y: Math.ceil((h / 2 + look.piece.bleed) * -lens.d) + 2,
+  };
+  const middle = apply(toPixels, { x: 0, y: 0 });
+  const [x, y] = [Math.floor(middle.x + 0.5 / PHASES), Math.floor(middle.y + 0.5 / PHASES)];
+  return { left: x - half.x, top: y - half.y, right: x + half.x + 1, bottom: y + half.y + 1 };
+}
+
+/** The trim, and before each stretch of an edge the bleed that must be seen; in pt from the middle of the trim. */
+function comparedAreas({ piece: { trim }, wanted }: Look): readonly Rect[] {
+  const whole: Rect = { x: -trim.w / 2, y: -trim.h / 2, w: trim.w, h: trim.h };
+  const strips = EDGES.flatMap((edge) =>
+    wanted[edge]
+      .filter(({ reach }) => reach > 0)
+      .map(({ from, to, reach }) => strip(whole, edge, from, to - from, reach)),
+  );
+  return [whole, ...strips];
+}
+
+/** A part of the bleed, with as much of the trim beside it as is left out at the fringe of the trim. */
+function strip(trim: Rect, edge: keyof Edges, from: number, length: number, reach: number): Rect {
+  const inside = Math.min(trim.w, trim.h) / 8;
+  const deep = reach + inside;
+  switch (edge) {
+    case 'left':
+      return { x: trim.x - reach, y: trim.y + from, w: deep, h: length };
+    case 'right':
+      return { x: trim.x + trim.w - inside, y: trim.y + from, w: deep, h: length };
+    case 'bottom':
+      return { x: trim.x + from, y: trim.y - reach, w: length, h: deep };
+    case 'top':
+      return { x: trim.x + from, y: trim.y + trim.h - inside, w: length, h: deep };
+  }
+}
+
+/** The pixels that lie wholly within, without the fringe. */
+function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): Box {
+  return {
+    left: Math.max(0, Math.ceil(x) + FRINGE_PX),
+    top: Math.max(0, Math.ceil(y) + FRINGE_PX),
+    right: Math.min(width, Math.floor(x + w) - FRINGE_PX),
+    bottom: Math.min(height, Math.floor(y + h) - FRINGE_PX),
+  };
+}
+
+function isSame(side: Raster, art: Raster, area: Box, window: Box): boolean {
+  const [a, b] = [side.words, art.words];
+  for (let y = area.top; y < area.bottom; y++) {
+    let j = (y - window.top) * art.width + area.left - window.left;
+    for (let i = y * side.width + area.left, end = y * side.width + area.right; i < end; i++, j++) {
+      const [here, there] = [a[i] ?? 0, b[j] ?? 0];
+      if (((here ^ there) & COLOUR_BITS) !== 0 && differ(here, there, ROUNDING)) return false;
+    }
+  }
+  return true;
+}
+
+/** Whether the pixels that differ tell something that is not grain. */
+function isOther(side: Raster, art: Raster, areas: readonly Box[], window: Box): boolean {
+  const seen: Box = {
+    left: Math.max(0, window.left),
+    top: Math.max(0, window.top),
+    right: Math.min(side.width, window.right),
+    bottom: Math.min(side.height, window.bottom),
+  };
+  const printed = pictureIn(side, seen);
+  const wanted = pictureIn(art, moved(seen, -window.left, -window.top));
+  return areas.some((area) => haveOutliers(printed, wanted, moved(area, -seen.left, -seen.top)));
+}
+
+function moved({ left, top, right, bottom }: Box, x: number, y: number): Box {
+  return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
+}
