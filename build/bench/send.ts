@@ -11,6 +11,7 @@ interface Measured {
   readonly loadAndSave: number;
   readonly opening: number;
   readonly writing: number;
+  readonly drawing: number;
   readonly proving: number;
   readonly layout: number;
   readonly peakOfSending: number;
@@ -28,7 +29,7 @@ const CASES: readonly (readonly [faces: number, up: number, kilobytes: number, s
 /** Prints one line for every case. */
 export function benchSending(): void {
   console.log(
-    'Sending: pages, placements | laying out | written / load and save | file - art | file / art | proof | peak (with proof)',
+    'Sending: pages, placements | laying out | written / load and save | file - art | file / art | proof / one drawing of all | peak (with proof)',
   );
   for (const one of CASES) {
     const script = fileURLToPath(new URL('./sendCase.ts', import.meta.url));
@@ -43,7 +44,7 @@ export function benchSending(): void {
         `${m.writing.toFixed(0)} / ${m.loadAndSave.toFixed(0)} ms = ${(m.writing / m.loadAndSave).toFixed(2)}`,
         `${((m.bytes - m.art) / 1000).toFixed(1)} kB`,
         (m.bytes / m.art).toFixed(3),
-        `${m.proving.toFixed(0)} ms`,
+        `${m.proving.toFixed(0)} / ${m.drawing.toFixed(0)} ms = ${(m.proving / m.drawing).toFixed(2)}`,
         `${m.peakOfSending.toFixed(0)} MB (${m.peak.toFixed(0)} MB)`,
       ].join(' | '),
     );

@@ -7,13 +7,20 @@ import { openJobArt } from '../../electron/job/jobArt.ts';
 import { writeJobSheets } from '../../electron/job/jobSheets.ts';
 import { layJob } from '../../electron/job/layJob.ts';
 import { proveWritten } from '../../electron/job/proveWritten.ts';
+import { Renderer } from '../../electron/proof/renderer.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { layOutBrief } from '../../shared/job/layOutJob.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
+import { WORKING_DPI } from '../../shared/proof/grid.ts';
+import { DRAWN_FINER } from '../../shared/proof/prove.ts';
+import { MAX_SIDE_PIXELS } from '../../shared/proof/sideDrawing.ts';
 import { BENCH_CARD, drawBenchArt } from './benchArt.ts';
 
 /** What is measured: `faces` different pages of `strips` images, placed `up` times in all. */
 const [faces = 1, up = 1, kilobytes = 2000, strips = 1] = process.argv.slice(2).map(Number);
+
+/** A proof and a drawing are slow enough to be timed in few runs; the first warms the renderer up. */
+const RUNS_OF_PROOF = 3;
 
 const MARGIN = 30;
 const { trim, bleed } = BENCH_CARD;
@@ -50,7 +57,13 @@ async function measure(): Promise<object> {
   if (!sheets.ok) throw new Error(sheets.fault.message);
   const peakOfSending = peak();
   const files = new Map(sheets.value.files.map((f) => [f.name, f.bytes]));
-  const proving = await time(() => proveWritten(job, opened.value, sheets.value.sides, files, {}), 1);
+  const side = files.get(sheets.value.sides[0]?.name ?? '');
+  if (side === undefined) throw new Error('Nothing was written for side 1');
+  const drawing = await time(() => drawOnce(side, art), RUNS_OF_PROOF);
+  const proving = await time(
+    () => proveWritten(job, opened.value, sheets.value.sides, files, {}),
+    RUNS_OF_PROOF,
+  );
   const layout = await time(async () => layOutBrief(job.brief));
   return {
     faces,
@@ -60,11 +73,30 @@ async function measure(): Promise<object> {
     loadAndSave,
     opening,
     writing,
+    drawing,
     proving,
     layout,
     peakOfSending,
     peak: peak(),
   };
+}
+
+/** One drawing of the sheet and of each page of its art, as fine as the proof's, by the proof's renderer. */
+async function drawOnce(side: Uint8Array, art: Uint8Array): Promise<void> {
+  const renderer = await Renderer.start();
+  for (const bytes of [side, art]) {
+    const document = renderer.open(bytes);
+    if (typeof document === 'string') throw new Error(`The renderer finds it ${document}`);
+    for (let n = 1; n <= document.pages; n++) {
+      const page = document.page(n);
+      if (page === undefined) throw new Error(`Page ${n} cannot be read`);
+      const { w, h } = page.sight.size;
+      const scale = Math.min((WORKING_DPI * DRAWN_FINER) / 72, Math.sqrt(MAX_SIDE_PIXELS / (w * h)));
+      const lens = { a: scale, b: 0, c: 0, d: -scale, e: 0, f: h * scale };
+      page.sight.draw(lens, Math.ceil(w * scale), Math.ceil(h * scale));
+    }
+  }
+  renderer.close();
 }
 
 async function layOut(path: string): Promise<Job> {

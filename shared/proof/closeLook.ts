@@ -9,7 +9,9 @@ import { EDGES } from './edges.ts';
 import { type ArtFace, IN_PLACE } from './gallery.ts';
 import type { Look } from './looks.ts';
 import { haveOutliers } from './outliers.ts';
-import { type Box, COLOUR_BITS, differ, pictureIn, type Raster } from './raster.ts';
+import type { Picture } from './picture.ts';
+import { shrink } from './pyramid.ts';
+import { type Box, differ, pictureIn, type Raster } from './raster.ts';
 import { RecentlyUsed } from './recentlyUsed.ts';
 import { type Lens, ROTATED } from './sight.ts';
 
@@ -28,12 +30,20 @@ export class CloseLook {
     const { raster, lens } = look.drawing;
     const toPixels = chain(toSide(look), lens);
     const window = windowAround(look, toPixels);
-    const onWindow: Lens = { ...toPixels, e: toPixels.e - window.left, f: toPixels.f - window.top };
-    const art = this.draw(face, chain(placed, onWindow), window);
+    const art = this.draw(face, chain(placed, onWindow(toPixels, window)), window);
     const areas = comparedAreas(look)
       .map((area) => pixelsWithin(applyToRect(toPixels, area), raster))
       .filter(({ left, right, top, bottom }) => left < right && top < bottom);
     return areas.every((area) => isSame(raster, art, area, window)) || !isOther(raster, art, areas, window);
+  }
+
+  /** The trim of this face as it would lie there, as fine as a photograph. */
+  artTrim(look: Look, face: ArtFace): Picture {
+    const toPixels = chain(toSide(look), look.drawing.lens);
+    const window = windowAround(look, toPixels);
+    const lens = onWindow(toPixels, window);
+    const art = this.draw(face, lens, window);
+    return shrink(pictureIn(art, pixelsWithin(applyToRect(lens, trimOf(look)), art)), 1);
   }
 
   /** The face as it is drawn where `lens` puts it: pt from the middle of its trim to pixels of the window. */
@@ -47,6 +57,15 @@ export class CloseLook {
       return face.sight.draw(chain(toMiddle, lens), width, height);
     });
   }
+}
+
+function onWindow(toPixels: Lens, { left, top }: Box): Lens {
+  return { ...toPixels, e: toPixels.e - left, f: toPixels.f - top };
+}
+
+/** The trim of a look in pt from its middle. */
+function trimOf({ piece: { trim } }: Look): Rect {
+  return { x: -trim.w / 2, y: -trim.h / 2, w: trim.w, h: trim.h };
 }
 
 /** From a piece, head up, in pt from the middle of its trim, to where it lies on its side. */
@@ -69,10 +88,10 @@ function windowAround(look: Look, toPixels: Lens): Box {
 }
 
 /** The trim, and before each stretch of an edge the bleed that must be seen; in pt from the middle of the trim. */
-function comparedAreas({ piece: { trim }, wanted }: Look): readonly Rect[] {
-  const whole: Rect = { x: -trim.w / 2, y: -trim.h / 2, w: trim.w, h: trim.h };
+function comparedAreas(look: Look): readonly Rect[] {
+  const whole = trimOf(look);
   const strips = EDGES.flatMap((edge) =>
-    wanted[edge]
+    look.wanted[edge]
       .filter(({ reach }) => reach > 0)
       .map(({ from, to, reach }) => strip(whole, edge, from, to - from, reach)),
   );
@@ -106,15 +125,18 @@ function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): Box {
 }
 
 function isSame(side: Raster, art: Raster, area: Box, window: Box): boolean {
-  const [a, b] = [side.words, art.words];
   for (let y = area.top; y < area.bottom; y++) {
-    let j = (y - window.top) * art.width + area.left - window.left;
-    for (let i = y * side.width + area.left, end = y * side.width + area.right; i < end; i++, j++) {
-      const [here, there] = [a[i] ?? 0, b[j] ?? 0];
-      if (((here ^ there) & COLOUR_BITS) !== 0 && differ(here, there, ROUNDING)) return false;
+    const a = rowOf(side, y, area.left, area.right);
+    const b = rowOf(art, y - window.top, area.left - window.left, area.right - window.left);
+    for (let x = 0; x < a.length; x++) {
+      if (a[x] !== b[x] && differ(a[x] ?? 0, b[x] ?? 0, ROUNDING)) return false;
     }
   }
   return true;
+}
+
+function rowOf({ width, words }: Raster, y: number, left: number, right: number): Uint32Array {
+  return words.subarray(y * width + left, y * width + right);
 }
 
 /** Whether the pixels that differ tell something that is not grain. */

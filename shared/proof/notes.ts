@@ -1,5 +1,4 @@
 // What the art leaves untold: art that reads the same upside down cannot show that it is upside down.
-import type { Head } from '../geometry/head.ts';
 import { countStrangers, isFlat, wholeOf } from './band.ts';
 import type { Note } from './finding.ts';
 import type { Album, ArtFace } from './gallery.ts';
@@ -16,9 +15,8 @@ export interface Traits {
   readonly mean: readonly number[];
 }
 
-/** Looks at the art of one face, photographed lying as it does on the sheet. */
-export function traitsOf(face: ArtFace, lie: Head, album: Album): Traits {
-  const trim = trimmed(face, lie, album);
+/** Looks at the art of one face: its trim, whichever way it lies. */
+export function traitsOf(face: ArtFace, trim: Picture): Traits {
   const mean = meanOf(trim);
   const name = `The ${face.face} of "${face.piece}"`;
   const note = (kind: Note['kind'], message: string): Note => ({
@@ -52,7 +50,7 @@ export function notesOnAlikes(traits: ReadonlyMap<ArtFace, Traits>, album: Album
   return faces.flatMap(([face, { mean }], i) => {
     const twin = faces.slice(0, i).find(([other, { mean: otherMean }]) => {
       const near = mean.every((value, c) => Math.abs(value - (otherMean[c] ?? 0)) < SAME_MEAN);
-      return near && looksLike(trimmed(face, 0, album), trimmed(other, 0, album));
+      return near && looksLike(trimmed(face, album), trimmed(other, album));
     })?.[0];
     if (twin === undefined) return [];
     const message = `The ${face.face} of "${face.piece}" shows the same as the ${twin.face} of "${twin.piece}": they cannot be told apart.`;
@@ -63,8 +61,8 @@ export function notesOnAlikes(traits: ReadonlyMap<ArtFace, Traits>, album: Album
 /** Faces that show the same have means nearer than this, in levels of 255. */
 const SAME_MEAN = 0.05;
 
-function trimmed(face: ArtFace, lie: Head, album: Album): Picture {
-  return cutMargin(album.show(face, lie), face.grid.margin);
+function trimmed(face: ArtFace, album: Album): Picture {
+  return cutMargin(album.show(face, 0), face.grid.margin);
 }
 
 function looksLike(a: Picture, b: Picture): boolean {
@@ -74,7 +72,11 @@ function looksLike(a: Picture, b: Picture): boolean {
 
 /** The mean of each colour. */
 function meanOf({ pixels }: Picture): readonly number[] {
-  const sums = [0, 0, 0];
-  for (let i = 0; i < pixels.length; i++) sums[i % 3] = (sums[i % 3] ?? 0) + (pixels[i] ?? 0);
-  return sums.map((sum) => (sum * 3) / pixels.length);
+  let [red, green, blue] = [0, 0, 0];
+  for (let i = 0; i < pixels.length; i += 3) {
+    red += pixels[i] ?? 0;
+    green += pixels[i + 1] ?? 0;
+    blue += pixels[i + 2] ?? 0;
+  }
+  return [red, green, blue].map((sum) => (sum * 3) / pixels.length);
 }

@@ -30,7 +30,7 @@ export interface Proving {
 }
 
 /** Drawn so many times as fine as the photographs, type of 6 pt shows every stroke. */
-const DRAWN_FINER = 2;
+export const DRAWN_FINER = 2;
 
 /**
  * Proves the sides that are given. Each face in the hand is handed out once it is judged, so that the caller may keep
@@ -54,7 +54,7 @@ export function* prove(
   const positions: Seen[] = [];
   for (const look of lookAt(job, drawn, dpi)) {
     const tellsPlace = (face: ArtFace) => {
-      const known = traits.get(face) ?? traitsOf(face, look.lie, album);
+      const known = traits.get(face) ?? traitsOf(face, closeLook.artTrim(look, face));
       traits.set(face, known);
       return known.tellsPlace;
     };

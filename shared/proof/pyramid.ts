@@ -21,14 +21,16 @@ export function pyramidOf(picture: Picture, least: number): readonly Level[] {
 
 /** The picture as the finest level. */
 function levelOf(picture: Picture): Level {
-  return { width: picture.width, height: picture.height, values: Float32Array.from(picture.pixels) };
+  return { width: picture.width, height: picture.height, values: new Float32Array(picture.pixels) };
 }
 
 /** The picture halved so many times. */
 export function shrink(picture: Picture, times: number): Picture {
   let level = levelOf(picture);
   for (let i = 0; i < times; i++) level = halve(level);
-  return { width: level.width, height: level.height, pixels: Uint8Array.from(level.values, Math.round) };
+  const pixels = new Uint8Array(level.values.length);
+  for (let i = 0; i < pixels.length; i++) pixels[i] = (level.values[i] ?? 0) + 0.5;
+  return { width: level.width, height: level.height, pixels };
 }
 
 /** Every two by two pixels become one; an odd last row or column is left out. */

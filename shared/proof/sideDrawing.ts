@@ -14,7 +14,7 @@ export interface SideDrawing {
 }
 
 /** A larger sheet is drawn more coarsely; one of 24 x 36 in still has 9 pixels to the mm. */
-const MAX_SIDE_PIXELS = 40_000_000;
+export const MAX_SIDE_PIXELS = 40_000_000;
 
 /**
  * All is drawn so far off the grid of pixels. Art drawn in whole points has many edges in the very middle of a pixel,

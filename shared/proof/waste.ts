@@ -55,14 +55,20 @@ function* strayInk(drawing: SideDrawing, { printed, marks }: WantedSide): Genera
     );
   for (const { left, right, top, bottom } of gapsBetween(pieces, raster)) {
     for (let y = top; y < bottom; y++) {
-      const row = y * raster.width;
-      for (let x = left; x < right; x++) {
-        const word = raster.words[row + x] ?? COLOUR_BITS;
-        if ((word & COLOUR_BITS) === COLOUR_BITS || inkLevel(word) <= ROUNDING) continue;
-        if (!belongs(x, y)) yield [x, y];
-      }
+      for (const x of inkBetween(raster, y, left, right)) if (!belongs(x, y)) yield [x, y];
     }
   }
+}
+
+/** The columns of a row with ink, from one column up to another. */
+function inkBetween({ width, words }: Raster, y: number, left: number, right: number): readonly number[] {
+  const row = words.subarray(y * width + left, y * width + right);
+  const columns: number[] = [];
+  for (let x = 0; x < row.length; x++) {
+    const word = row[x] ?? COLOUR_BITS;
+    if ((word & COLOUR_BITS) !== COLOUR_BITS && inkLevel(word) > ROUNDING) columns.push(left + x);
+  }
+  return columns;
 }
 
 function isWithin({ left, right, top, bottom }: Box, x: number, y: number): boolean {
