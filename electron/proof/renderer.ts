@@ -43,6 +43,7 @@ const idle: PdfiumCalls[] = [];
 /** A renderer of one's own, until it is closed. */
 export class Renderer {
   private readonly closing: (() => void)[] = [];
+  private readonly opened = new Map<Uint8Array, OpenDocument>();
 
   private constructor(private readonly pdfium: PdfiumCalls) {}
 
@@ -55,11 +56,20 @@ export class Renderer {
   }
 
   /**
-   * Opens a PDF. One that is only protected against changes opens, one that needs a password does not.
+   * Opens a PDF, once however often it is asked for. One that is only protected against changes opens, one that needs a
+   * password does not.
    *
    * @throws RendererBroke
    */
   open(bytes: Uint8Array): OpenDocument | Unopened {
+    const known = this.opened.get(bytes);
+    if (known !== undefined) return known;
+    const document = this.openAnew(bytes);
+    if (typeof document !== 'string') this.opened.set(bytes, document);
+    return document;
+  }
+
+  private openAnew(bytes: Uint8Array): OpenDocument | Unopened {
     const { pdfium } = this;
     return guarded(() => {
       const address = pdfium.wasmExports.malloc(bytes.length);

@@ -40,17 +40,17 @@ export interface Settled {
 }
 
 /**
- * Pictures with fewer strange pixels than this show the same. At 150 to the inch they are 0.17 square millimetres: a 3
- * that became an 8 in type of 6 pt has 8 or more, and between two renderings of one art there is hardly any.
+ * Photographs with fewer strange pixels than this show the same, as far as photographs tell: at 150 to the inch they are
+ * 0.17 square millimetres. Whether small type is right, the close look says.
  */
 export const FEWEST_STRANGERS = 6;
 
 const ROUNDS = 4;
 /** Two pictures whose correlation is less than this after the first move will not meet by moving on. */
 const HOPELESS = 0.5;
-/** Moving less than this many pixels does not change the picture. */
+/** Moving by fewer pixels than this does not change the picture. */
 const STILL = 0.03;
-/** The least share of the trim that must be there to be compared. */
+/** The least share of the trim that must be in view for an agreement: an even ground agrees with any other. */
 const LEAST_IN_VIEW = 0.4;
 
 /**

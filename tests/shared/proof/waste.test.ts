@@ -8,7 +8,7 @@ import { checkWaste } from '../../../shared/proof/waste.ts';
 import { sightBy } from '../../kit/sightBy.ts';
 
 const MM = 72 / 25.4;
-const DPI = 300;
+const DPI = 200;
 const SHEET = { w: 80 * MM, h: 60 * MM };
 const PRINTED: Rect = { x: 20 * MM, y: 20 * MM, w: 40 * MM, h: 20 * MM };
 const CROP: Mark = {
@@ -64,7 +64,7 @@ const words: Ink = (x, y) => x >= 10.2 && x < 10 + 50 / MM && y >= 4 && y < 5.5 
 
 /** Paper with this ink, each pixel as dark as it is covered. */
 function sheetWith(...inks: readonly Ink[]): Sight {
-  const PARTS = 6;
+  const PARTS = 4;
   return sightBy(SHEET, ({ a, d, e, f }, width, height): Picture => {
     const pixels = new Uint8Array(width * height * 3).fill(255);
     for (let row = 0; row < height; row++) {
