@@ -4,14 +4,14 @@ import { centre } from '../geometry/rect.ts';
 import type { Edges, Rect } from '../geometry/space.ts';
 import { apply, applyToRect, chain } from '../geometry/transform.ts';
 import { PHASES } from './alignedScale.ts';
-import { ROUNDING } from './band.ts';
+import { type Area, ROUNDING } from './band.ts';
 import { EDGES } from './edges.ts';
 import { type ArtFace, IN_PLACE } from './gallery.ts';
 import type { Look } from './looks.ts';
 import { haveOutliers } from './outliers.ts';
 import type { Picture } from './picture.ts';
 import { shrink } from './pyramid.ts';
-import { type Box, differ, pictureIn, type Raster } from './raster.ts';
+import { differ, pictureIn, type Raster } from './raster.ts';
 import { RecentlyUsed } from './recentlyUsed.ts';
 import { type Lens, ROTATED } from './sight.ts';
 
@@ -47,7 +47,7 @@ export class CloseLook {
   }
 
   /** The face as it is drawn where `lens` puts it: pt from the middle of its trim to pixels of the window. */
-  private draw(face: ArtFace, lens: Lens, window: Box): Raster {
+  private draw(face: ArtFace, lens: Lens, window: Area): Raster {
     const place = [lens.e, lens.f].map((pixels) => Math.round(pixels * PHASES));
     const scale = [lens.a, lens.b, lens.c, lens.d].map((x) => x.toFixed(9));
     const key = JSON.stringify([face.piece, face.face, ...place, ...scale]);
@@ -59,7 +59,7 @@ export class CloseLook {
   }
 }
 
-function onWindow(toPixels: Lens, { left, top }: Box): Lens {
+function onWindow(toPixels: Lens, { left, top }: Area): Lens {
   return { ...toPixels, e: toPixels.e - left, f: toPixels.f - top };
 }
 
@@ -75,7 +75,7 @@ function toSide({ lie, trim }: Look): Lens {
 }
 
 /** The pixels of the side around a piece and its bleed. Their number is the same wherever the piece lies. */
-function windowAround(look: Look, toPixels: Lens): Box {
+function windowAround(look: Look, toPixels: Lens): Area {
   const { lens } = look.drawing;
   const { w, h } = lying(look.piece.trim, look.lie);
   const half = {
@@ -115,7 +115,7 @@ function strip(trim: Rect, edge: keyof Edges, from: number, length: number, reac
 }
 
 /** The pixels that lie wholly within, without the fringe. */
-function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): Box {
+function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): Area {
   return {
     left: Math.max(0, Math.ceil(x) + FRINGE_PX),
     top: Math.max(0, Math.ceil(y) + FRINGE_PX),
@@ -124,7 +124,7 @@ function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): Box {
   };
 }
 
-function isSame(side: Raster, art: Raster, area: Box, window: Box): boolean {
+function isSame(side: Raster, art: Raster, area: Area, window: Area): boolean {
   for (let y = area.top; y < area.bottom; y++) {
     const a = rowOf(side, y, area.left, area.right);
     const b = rowOf(art, y - window.top, area.left - window.left, area.right - window.left);
@@ -140,8 +140,8 @@ function rowOf({ width, words }: Raster, y: number, left: number, right: number)
 }
 
 /** Whether the pixels that differ tell something that is not grain. */
-function isOther(side: Raster, art: Raster, areas: readonly Box[], window: Box): boolean {
-  const seen: Box = {
+function isOther(side: Raster, art: Raster, areas: readonly Area[], window: Area): boolean {
+  const seen: Area = {
     left: Math.max(0, window.left),
     top: Math.max(0, window.top),
     right: Math.min(side.width, window.right),
@@ -152,6 +152,6 @@ function isOther(side: Raster, art: Raster, areas: readonly Box[], window: Box):
   return areas.some((area) => haveOutliers(printed, wanted, moved(area, -seen.left, -seen.top)));
 }
 
-function moved({ left, top, right, bottom }: Box, x: number, y: number): Box {
+function moved({ left, top, right, bottom }: Area, x: number, y: number): Area {
   return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
 }

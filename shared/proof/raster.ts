@@ -1,4 +1,5 @@
 // A drawing as a renderer left it, a word for each pixel, so that whole sheets are compared in one go.
+import type { Area } from './band.ts';
 import type { Picture } from './picture.ts';
 
 /** Rows from the top, each from the left. Of a word the lowest byte is red, then green and blue; the highest says nothing. */
@@ -6,14 +7,6 @@ export interface Raster {
   readonly width: number;
   readonly height: number;
   readonly words: Uint32Array;
-}
-
-/** A part of a raster in pixels from its upper left; `right` and `bottom` are the first that are not part of it. */
-export interface Box {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
 }
 
 /** The bits of a word that are colour; all of them are set where the paper is white. */
@@ -34,7 +27,7 @@ export function inkLevel(word: number): number {
 }
 
 /** The part as a picture. */
-export function pictureIn({ width, words }: Raster, { left, top, right, bottom }: Box): Picture {
+export function pictureIn({ width, words }: Raster, { left, top, right, bottom }: Area): Picture {
   const pixels = new Uint8Array((right - left) * (bottom - top) * 3);
   let to = 0;
   for (let y = top; y < bottom; y++) {

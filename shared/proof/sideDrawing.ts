@@ -3,7 +3,8 @@ import { centre } from '../geometry/rect.ts';
 import type { Rect } from '../geometry/space.ts';
 import { apply, applyToRect, chain, inverse } from '../geometry/transform.ts';
 import { alignedScale } from './alignedScale.ts';
-import { type Box, COLOUR_BITS, type Raster } from './raster.ts';
+import type { Area } from './band.ts';
+import { COLOUR_BITS, type Raster } from './raster.ts';
 import type { Lens, Photographed, Sight } from './sight.ts';
 
 /** A side, what was drawn of it, and where a point of the side (pt, y up) falls on the drawing (pixels, y down). */
@@ -54,7 +55,7 @@ function sameLens(a: Lens, b: Lens): boolean {
 }
 
 /** The pixels that a rectangle of the side (pt) touches, as far as there are any. */
-export function pixelsUnder({ lens, raster }: SideDrawing, rect: Rect): Box {
+export function pixelsUnder({ lens, raster }: SideDrawing, rect: Rect): Area {
   const { x, y, w, h } = applyToRect(lens, rect);
   return {
     left: Math.max(0, Math.floor(x)),
@@ -65,7 +66,7 @@ export function pixelsUnder({ lens, raster }: SideDrawing, rect: Rect): Box {
 }
 
 /** Whether nothing is printed on these pixels. */
-export function isWhiteIn({ raster }: SideDrawing, { left, top, right, bottom }: Box): boolean {
+export function isWhiteIn({ raster }: SideDrawing, { left, top, right, bottom }: Area): boolean {
   for (let y = top; y < bottom; y++) {
     for (let i = y * raster.width + left; i < y * raster.width + right; i++) {
       if (((raster.words[i] ?? 0) & COLOUR_BITS) !== COLOUR_BITS) return false;

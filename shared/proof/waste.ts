@@ -4,11 +4,11 @@ import type { Point, Rect, Size } from '../geometry/space.ts';
 import { apply, applyToRect, inverse } from '../geometry/transform.ts';
 import { boundsOf, type Mark } from '../marks/mark.ts';
 import { POINTS_PER } from '../units/length.ts';
-import { ROUNDING } from './band.ts';
+import { type Area, ROUNDING } from './band.ts';
 import type { Place, SheetFinding, SideNumber } from './finding.ts';
 import { inkPlaces, type Pixel } from './inkPlaces.ts';
 import { isThere } from './markThere.ts';
-import { type Box, COLOUR_BITS, inkLevel, type Raster } from './raster.ts';
+import { COLOUR_BITS, inkLevel, type Raster } from './raster.ts';
 import { pixelsUnder, type SideDrawing } from './sideDrawing.ts';
 
 /** What belongs on a side: where its pieces may print, and its marks; pt in the frame of the side. */
@@ -71,7 +71,7 @@ function inkBetween({ width, words }: Raster, y: number, left: number, right: nu
   return columns;
 }
 
-function isWithin({ left, right, top, bottom }: Box, x: number, y: number): boolean {
+function isWithin({ left, right, top, bottom }: Area, x: number, y: number): boolean {
   return x >= left && x < right && y >= top && y < bottom;
 }
 
@@ -83,7 +83,7 @@ function covers(mark: Mark, { x, y }: Point, slack: number): boolean {
 }
 
 /** What the boxes leave of a raster: boxes between them, from band to band in which no box begins or ends. */
-function* gapsBetween(boxes: readonly Box[], { width, height }: Raster): Generator<Box> {
+function* gapsBetween(boxes: readonly Area[], { width, height }: Raster): Generator<Area> {
   const stops = [...new Set([0, height, ...boxes.flatMap(({ top, bottom }) => [top, bottom])])];
   stops.sort((a, b) => a - b);
   for (const [i, bottom] of stops.entries()) {
