@@ -10,6 +10,7 @@ import type { SidePage } from '../job/nameJobFiles.ts';
 import { registerMargins } from '../layout/registerMargins.ts';
 import { oneLine, shorten } from '../marks/slug.ts';
 import { showLength, showSize } from '../units/show.ts';
+import { restOfRun } from './restOfRun.ts';
 import { type SeenPass, seenFirst, seenTurned } from './seenPasses.ts';
 import { turnOfRun } from './turnOfRun.ts';
 
@@ -42,7 +43,6 @@ export function stepsOf(
 ): readonly [before: StepGroup, first: StepGroup, rest: StepGroup] {
   const { sheets, overs } = countJob(job);
   const passes = passesOf(job, sides);
-  const rest = Math.max(0, sheets - 1);
   return [
     {
       name: 'Before printing',
@@ -56,13 +56,7 @@ export function stepsOf(
     },
     {
       name: 'The rest',
-      steps: [
-        passes.length > 1
-          ? `When that sheet is right, print side 1 of the other ${rest}, let the ink dry, turn the whole pile in the same way, and print side 2.`
-          : `When that sheet is right, print the other ${rest}.`,
-        `Count the spoiled sheets of each pass: ${overs} of the ${sheets} are overs.`,
-        'Trim when the ink is dry.',
-      ],
+      steps: [...restOfRun(sheets, overs, passes.length > 1), 'Trim when the ink is dry.'],
       cautions: ['trim'],
     },
   ];
@@ -73,11 +67,15 @@ function loadingOf(job: Job, sheets: number): readonly string[] {
   const { across } = brief.sheet.hold;
   const held =
     across === 'centre' ? 'with the guides close on both sides' : `against the ${across} side guide`;
-  const load = `Load ${sheets} sheets of ${showSize(sheetOf(brief).size, brief.units)}, square and all of one size, ${held}. Which side of the paper is printed first in the tray, the manual of the printer tells.`;
+  const [count, cut, pile] =
+    sheets === 1
+      ? ['1 sheet', 'square', 'sheet']
+      : [`${sheets} sheets`, 'square and all of one size', 'pile'];
+  const load = `Load ${count} of ${showSize(sheetOf(brief).size, brief.units)}, ${cut}, ${held}. Which side of the paper is printed first in the tray, the manual of the printer tells.`;
   if (turnOfRun(job) === undefined || brief.work.style === 'perfecting') return [load];
   return [
     load,
-    `Draw a pencil line down the ${seenFirst(job).pencil.side} side of the pile, close to the lead edge. Whoever turns the pile sees by it how it lay.`,
+    `Draw a pencil line down the ${seenFirst(job).pencil.side} side of the ${pile}, close to the lead edge. Whoever turns the ${pile} sees by it how it lay.`,
   ];
 }
 

@@ -24,6 +24,12 @@ type Sentence = readonly [
   does: (hands: Hands, shop: Shop, ...said: readonly string[]) => void,
 ];
 
+/** One is told in a word, more in figures; none or 1 in figures is not how people speak. */
+function countOthers(said: string): number {
+  must(said === 'one' || Number(said) > 1, `there are ${said} others`);
+  return said === 'one' ? 1 : Number(said);
+}
+
 /** All that a printer has to understand. */
 export const SENTENCES: readonly Sentence[] = [
   [
@@ -49,11 +55,13 @@ export const SENTENCES: readonly Sentence[] = [
   ],
   [
     'load',
-    /^Load (\d+) sheets of ([^,]+), square and all of one size, (?:with the guides close on (both sides)|against the (left|right) side guide)\./,
-    (hands, { job }, sheets, size, both, side) => {
+    /^Load (1 sheet|\d+ sheets) of ([^,]+), (square|square and all of one size), (?:with the guides close on (both sides)|against the (left|right) side guide)\./,
+    (hands, { job }, sheets, size, cut, both, side) => {
       const { w, h } = sheetOf(job.brief).size;
       must(sameOnTheRule(size!, [w, h]), `the sheet measures ${size}`);
-      hands.loaded = Number(sheets);
+      hands.loaded = Number.parseInt(sheets!, 10);
+      must((sheets === '1 sheet') === (hands.loaded === 1), `${hands.loaded} are ${sheets}`);
+      must((cut === 'square') === (hands.loaded === 1), `${sheets} are ${cut}`);
       hands.guide = both === undefined ? (side as 'left' | 'right') : 'centre';
       does(hands, 'lift');
     },
@@ -65,8 +73,9 @@ export const SENTENCES: readonly Sentence[] = [
   ],
   [
     'pencil',
-    /^Draw a pencil line down the (left|right) side of the pile, close to the lead edge\. Whoever turns the pile sees by it how it lay\./,
-    (hands, _shop, side) => {
+    /^Draw a pencil line down the (left|right) side of the (sheet|pile), close to the lead edge\. Whoever turns the \2 sees by it how it lay\./,
+    (hands, _shop, side, what) => {
+      must((what === 'sheet') === (hands.loaded === 1), `${hands.loaded} sheets make a ${what}`);
       hands.pencil = side as 'left' | 'right';
     },
   ],
@@ -210,29 +219,47 @@ export const SENTENCES: readonly Sentence[] = [
   ],
   [
     'others',
-    /^When that sheet is right, print side 1 of the other (\d+), let the ink dry, turn the whole pile in the same way, and print side 2\./,
-    (hands, _shop, others) => {
+    /^When that sheet is right, all is printed: it is the only one of this run\./,
+    (hands) => {
+      must(hands.loaded === 1, 'one sheet was loaded');
+      hands.others = 0;
+    },
+  ],
+  [
+    'others',
+    /^When that sheet is right, print side 1 of the other (one|\d+), let the ink dry, turn (it|the whole pile) in the same way, and print side 2\./,
+    (hands, _shop, others, turned) => {
       must(hands.flips === undefined && hands.turned !== undefined, 'hands turned the first sheet');
-      hands.others = Number(others);
+      must((others === 'one') === (turned === 'it'), `${others} more is ${turned}`);
+      hands.others = countOthers(others!);
       does(hands, 'feed');
       does(hands, 'lift');
     },
   ],
   [
     'others',
-    /^When that sheet is right, print the other (\d+)\./,
+    /^When that sheet is right, print the other (one|\d+)\./,
     (hands, _shop, others) => {
       must(hands.flips !== undefined || hands.turned === undefined, 'one pass prints a sheet');
-      hands.others = Number(others);
+      hands.others = countOthers(others!);
       does(hands, 'feed');
     },
   ],
   [
     'overs',
-    /^Count the spoiled sheets of each pass: (\d+) of the (\d+) are overs\./,
-    (hands, _shop, overs, sheets) => {
+    /^There are no overs: for each sheet that is spoiled, load another\./,
+    (hands) => {
+      hands.overs = 0;
+    },
+  ],
+  [
+    'overs',
+    /^Count the spoiled sheets of each pass: (\d+) of the (\d+) (is an over|are overs)\./,
+    (hands, _shop, overs, sheets, are) => {
       must(Number(sheets) === hands.loaded, `${sheets} sheets were loaded`);
       hands.overs = Number(overs);
+      must((are === 'is an over') === (hands.overs === 1), `${overs} ${are}`);
+      must(hands.overs > 0, 'there are overs to count');
     },
   ],
   ['trim', /^Trim when the ink is dry\./, (hands) => does(hands, 'trim')],

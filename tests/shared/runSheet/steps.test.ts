@@ -35,6 +35,27 @@ const CASES: readonly (readonly [string, Job])[] = WORKS.flatMap((work) =>
   ),
 );
 
+/** A card or two for somebody who wants no more: one sheet loaded, or two, in every way of working. */
+const FEW: readonly (readonly [string, Job])[] = WORKS.flatMap((work) =>
+  (
+    [
+      ['one sheet', 12, 0],
+      ['one sheet and an over', 12, 1],
+      ['two sheets', 30, 0],
+    ] as const
+  ).map(([count, quantity, least]) => {
+    const card = work.style === 'simplex' ? { ...CARD, back: undefined } : CARD;
+    const brief = {
+      ...CARDS,
+      ...(work.style === 'simplex' ? { work: 'simplex' } : {}),
+      overs: { percent: 0, least },
+      pieces: [{ ...card, quantity }],
+    };
+    const how = 'turn' in work ? `${work.style} ${work.turn}` : work.style;
+    return [`${count}, ${how}`, jobOf(brief, work)] as const;
+  }),
+);
+
 const DAY = '2026-03-01';
 const follow = (job: Job, sides = granted(nameJobFiles(job, DAY)).sides): Hands =>
   followSteps(job, sides, stepsOf(job, sides));
@@ -44,7 +65,7 @@ const isTurned = (job: Job) => job.brief.work.style !== 'simplex' && backed(job)
 const isByHand = (job: Job) => isTurned(job) && job.brief.work.style !== 'perfecting';
 
 describe('whoever does what the steps say', () => {
-  it.each([...CASES, ...KINDS])(
+  it.each([...CASES, ...FEW, ...KINDS])(
     'has every card with its own back, upright as it is read: %s',
     (_name, job) => {
       const { ink } = follow(job);
@@ -64,12 +85,15 @@ describe('whoever does what the steps say', () => {
     },
   );
 
-  it.each([...CASES, ...KINDS])('does the same where the files have no names yet: %s', (_name, job) => {
-    const sides = granted(nameJobFiles(job, DAY)).sides;
-    expect(follow(job, []).ink).toEqual(follow(job, sides).ink);
-  });
+  it.each([...CASES, ...FEW, ...KINDS])(
+    'does the same where the files have no names yet: %s',
+    (_name, job) => {
+      const sides = granted(nameJobFiles(job, DAY)).sides;
+      expect(follow(job, []).ink).toEqual(follow(job, sides).ink);
+    },
+  );
 
-  it.each([...CASES, ...KINDS])(
+  it.each([...CASES, ...FEW, ...KINDS])(
     'holds the sheet as was laid out, and marks the pile there: %s',
     (_name, job) => {
       const { across } = job.brief.sheet.hold;
@@ -81,7 +105,7 @@ describe('whoever does what the steps say', () => {
     },
   );
 
-  it.each([...CASES, ...KINDS])(
+  it.each([...CASES, ...FEW, ...KINDS])(
     'takes paper that is alike on both sides where one page prints both: %s',
     (_n, job) => {
       const pages = new Set(granted(nameJobFiles(job, DAY)).sides.map(({ name, page }) => `${name} ${page}`));
@@ -90,7 +114,7 @@ describe('whoever does what the steps say', () => {
     },
   );
 
-  it.each([...CASES, ...KINDS])(
+  it.each([...CASES, ...FEW, ...KINDS])(
     'prints as many sheets as the order needs and its overs: %s',
     (_name, job) => {
       const { pieces, overs: more } = job.brief;
@@ -109,49 +133,68 @@ describe('whoever does what the steps say', () => {
     expect(follow(job)).toMatchObject({ loaded: 15, others: 14, overs: 3 });
   });
 
-  it.each([...CASES, ...KINDS])('is cautioned before the hands do what can hurt them: %s', (_name, job) => {
-    const cautioned = new Set<string>();
-    for (const { did, warned } of follow(job).handled) {
-      for (const caution of warned) cautioned.add(caution);
-      expect([...did].filter((what) => !cautioned.has(what))).toEqual([]);
-      // The knife is worth a caution each time.
-      expect(warned.includes('trim')).toBe(did.has('trim'));
-    }
-    expect([...cautioned].toSorted()).toEqual(['feed', 'lift', 'trim']);
+  it.each([
+    [12, 0, { loaded: 1, others: 0, overs: 0 }],
+    [12, 1, { loaded: 2, others: 1, overs: 1 }],
+    [30, 0, { loaded: 2, others: 1, overs: 0 }],
+  ])('is told of one sheet as of one: %i cards, 22 on a sheet, and %i overs', (quantity, least, wanted) => {
+    const job = jobOf({ ...CARDS, overs: { percent: 0, least }, pieces: [{ ...CARD, quantity }] });
+    expect(job.arrangement).toHaveLength(22);
+    expect(follow(job)).toMatchObject(wanted);
   });
+
+  it.each([...CASES, ...FEW, ...KINDS])(
+    'is cautioned before the hands do what can hurt them: %s',
+    (_name, job) => {
+      const cautioned = new Set<string>();
+      for (const { did, warned } of follow(job).handled) {
+        for (const caution of warned) cautioned.add(caution);
+        expect([...did].filter((what) => !cautioned.has(what))).toEqual([]);
+        // The knife is worth a caution each time.
+        expect(warned.includes('trim')).toBe(did.has('trim'));
+      }
+      expect([...cautioned].toSorted()).toEqual(['feed', 'lift', 'trim']);
+    },
+  );
 
   // Common practice, no source: what must not be forgotten, and in which order.
-  it.each([...CASES, ...KINDS])('is told everything, and in the order of the hands: %s', (_name, job) => {
-    const { marks, pieces } = job.brief;
-    const readBy = new Set(pieces.filter(({ back }) => back !== undefined).map(({ turned }) => turned));
-    const byHand = ['pass 1', 'dry', 'turn', 'leading', 'guide', 'pass 2'];
-    const once = [isTurned(job) ? 'print both' : 'print'];
-    expect(follow(job).done).toEqual([
-      ...(isTurned(job) ? ['sides alike'] : []),
-      'load',
-      'which side',
-      ...(isByHand(job) ? ['pencil'] : []),
-      'settings',
-      ...(isByHand(job) ? byHand : once),
-      ...(marks ? ['measure'] : []),
-      ...(isTurned(job) ? ['light'] : []),
-      'cut one',
-      ...(isTurned(job) ? [...readBy].map(() => 'back') : []),
-      'others',
-      'overs',
-      'trim',
-    ]);
-  });
+  it.each([...CASES, ...FEW, ...KINDS])(
+    'is told everything, and in the order of the hands: %s',
+    (_name, job) => {
+      const { marks, pieces } = job.brief;
+      const readBy = new Set(pieces.filter(({ back }) => back !== undefined).map(({ turned }) => turned));
+      const byHand = ['pass 1', 'dry', 'turn', 'leading', 'guide', 'pass 2'];
+      const once = [isTurned(job) ? 'print both' : 'print'];
+      expect(follow(job).done).toEqual([
+        ...(isTurned(job) ? ['sides alike'] : []),
+        'load',
+        'which side',
+        ...(isByHand(job) ? ['pencil'] : []),
+        'settings',
+        ...(isByHand(job) ? byHand : once),
+        ...(marks ? ['measure'] : []),
+        ...(isTurned(job) ? ['light'] : []),
+        'cut one',
+        ...(isTurned(job) ? [...readBy].map(() => 'back') : []),
+        'others',
+        'overs',
+        'trim',
+      ]);
+    },
+  );
 
-  it.each([...CASES, ...KINDS])('looks at the back of every design as its reader does: %s', (_name, job) => {
-    const { looked, notNamed } = follow(job);
-    const wanted = isTurned(job) ? backed(job) : [];
-    for (const [name, how] of looked) {
-      const piece = wanted.find((p) => p.name === name)!;
-      expect(how).toBe(piece.turned === 'head-to-head' ? 'like a page' : 'like a calendar');
-    }
-    expect(looked.size + notNamed.reduce((a, b) => a + b, 0)).toBe(wanted.length);
-  });
+  it.each([...CASES, ...FEW, ...KINDS])(
+    'looks at the back of every design as its reader does: %s',
+    (_name, job) => {
+      const { looked, notNamed } = follow(job);
+      const wanted = isTurned(job) ? backed(job) : [];
+      for (const [name, how] of looked) {
+        const piece = wanted.find((p) => p.name === name)!;
+        expect(how).toBe(piece.turned === 'head-to-head' ? 'like a page' : 'like a calendar');
+      }
+      expect(looked.size + notNamed.reduce((a, b) => a + b, 0)).toBe(wanted.length);
+    },
+  );
 });
 
 describe('the steps of a job without backs', () => {
