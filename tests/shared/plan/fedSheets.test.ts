@@ -106,8 +106,29 @@ describe('a parent sheet', () => {
     ]);
   });
 
-  it('is not offered where no part of it goes in', () => {
+  it('keeps its grain along the edge that it runs along, also where the sheets lie on their side', () => {
+    // The short edge of 17 x 22 in is 17 in, as long as the long edge of 11 x 17 in: grain along one is grain along the other.
+    expect(fed({ ...parent('17 x 22 in', ['11 x 17 in']), grain: 'short' })).toEqual([
+      '11 x 17, short leads, 2 out, along-feed',
+    ]);
+  });
+
+  it('is cut to every size that is named, also where one edge of two sizes is alike, and to each size once', () => {
+    // Out of 22 x 34 in: 11 x 17 four times; 17 x 9 twice two with the grain one way and 1 x 3 with it the other way.
+    const outOf = (cutTo: readonly string[]) => fed(parent('22 x 34 in', cutTo));
+    const both = outOf(['11 x 17 in', '17 x 9 in']);
+    expect(both.filter((one) => one.startsWith('11 x 17'))).toEqual(outOf(['11 x 17 in']));
+    expect(both.filter((one) => !one.startsWith('11 x 17'))).toEqual(outOf(['17 x 9 in']));
+    expect(outOf(['17 x 9 in'])).not.toEqual([]);
+    const papers = (cutTo: readonly string[]) => [{ ...card, forms: [parent('22 x 34 in', cutTo)] }];
+    const once = planned(brief, { papers: papers(['11 x 17 in']) });
+    const twice = planned(brief, { papers: papers(['11 x 17 in', '17 x 11 in', '279.4 x 431.8 mm']) });
+    expect(twice.map(({ id }) => id)).toEqual(once.map(({ id }) => id));
+  });
+
+  it('is not offered where no part of it goes in, or where it is smaller than what it would be cut to', () => {
     expect(fed(parent('26 x 40 in', ['17 x 22 in']))).toEqual([]);
+    expect(fed(parent('11 x 17 in', ['12 x 18 in']))).toEqual([]);
   });
 });
 
@@ -126,6 +147,13 @@ describe('a roll', () => {
       '13 x 12, long leads, 0.3048 m, along-feed',
       '13 x 18, short leads, 0.4572 m, along-feed',
     ]);
+  });
+
+  it('is cut to a length once, in whatever unit it is named', () => {
+    const cut = (cutTo: readonly string[]) =>
+      planned(brief, { papers: [{ ...card, forms: [roll('12 in', cutTo)] }] }).map(({ id }) => id);
+    expect(cut(['18 in'])).not.toEqual([]);
+    expect(cut(['18 in', '457.2 mm'])).toEqual(cut(['18 in'])); // 18 x 25.4
   });
 
   // Turned, both ends lose the wider margin of 0.3 in; a row upright takes 7.25 in, on its side 5.25, and the bleed at

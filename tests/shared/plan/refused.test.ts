@@ -44,6 +44,16 @@ describe('a job is not printed', () => {
     ).toEqual([]);
   });
 
+  it('in any way of working, where the paper or the sheets themselves are the reason', () => {
+    const refusedOn = (changes: object) =>
+      layOutCandidates(briefOf(supperBrief), libraryWith(onPaper(changes))).refused.map(
+        ({ works, fault: { code } }) => ({ works, code }),
+      );
+    const inAnyWay = [{ works: [], code: 'plan-impossible' }];
+    expect(refusedOn({ caliper: '0.34 mm' })).toEqual(inAnyWay);
+    expect(refusedOn({ forms: [{ ...sheet, size: '20 x 30 in' }] })).toEqual(inAnyWay);
+  });
+
   it('from one form on a paper whose sides are not alike, with the reason why they are not', () => {
     const says = (why: string) =>
       `Card |  | work-and-turn work-and-tumble | "Card" ${why}, and one form for both sides lets every piece come out on either side of the paper.`;
