@@ -32,6 +32,20 @@ describe('the cuts through a pile', () => {
     expect(new CutCounter().count(sheet, cells)).toBe(wanted);
   });
 
+  it('are as few as can be where rows or columns of unlike pieces lie on one another', () => {
+    // On 3 x 3 a strip as wide as the sheet, and two that are 2 wide: one cut frees the first, one takes the waste off both
+    // others, one parts them. Whoever parts the two from each other first trims twice: four cuts.
+    const strips = [
+      { x: 0, y: 0, w: 3, h: 1 },
+      { x: 0, y: 1, w: 2, h: 1 },
+      { x: 0, y: 2, w: 2, h: 1 },
+    ].map(({ x, y, w, h }) => ({ x: 72 * x, y: 72 * y, w: 72 * w, h: 72 * h }));
+    const sheet = { w: 216, h: 216 };
+    expect(new CutCounter().count(sheet, strips)).toBe(3);
+    const onTheirSide = strips.map(({ x, y, w, h }) => ({ x: y, y: x, w: h, h: w }));
+    expect(new CutCounter().count(sheet, onTheirSide)).toBe(3);
+  });
+
   it('are the same for sheets of all sizes on which the pieces lie alike, and for others not', () => {
     const cuts = new CutCounter();
     const pair = (gap: number) => [...half, { x: 50 + gap, y: 0, w: 50, h: 50 }];
