@@ -86,6 +86,14 @@ describe('a job is not printed', () => {
     expect(reasons(onPaper({ forms })).slice(0, 2)).toEqual([says('7.1'), says('7')]);
   });
 
+  it('where the pieces would fit one half but their bleed does not', () => {
+    // Half of 10.5 in less 0.125 in at both edges is 5.125 in: 5 in and half a gutter, and no bleed at the edge of the sheet.
+    // In height all of it is free but the 0.2 and 0.3 in of lead and tail.
+    expect(reasons(onPaper({ forms: [{ ...sheet, size: '10.5 x 9 in' }] }))).toContain(
+      'Card | 10.5 x 9 | work-and-turn | The pieces fit the 10.5 × 9 in sheet, but their bleed does not fit inside what can be printed on one half of it (5.125 × 8.5 in).',
+    );
+  });
+
   it('where the pieces do not fit, with the room that there is', () => {
     const forms = [{ ...sheet, size: '8.5 x 11 in' }];
     // Worked and turned, half of 8.25 in less the bleed and half the gutter leaves 3.875 in; worked and tumbled, each half
@@ -113,9 +121,14 @@ describe('one side only', () => {
   });
 });
 
-it('side 2 on the uncoated side is pointed out', () => {
-  const { candidates } = layOutCandidates(briefOf(supperBrief), libraryWith(onPaper({ coated: 'one-side' })));
-  for (const { notices } of candidates) {
-    expect(notices).toContain('"Card" is coated on one side only: side 2 is printed on the other one.');
-  }
+it('side 2 on the uncoated side is pointed out, and nothing where there is none or nothing is printed on it', () => {
+  const noticed = (changes: object, written: unknown = supperBrief) =>
+    layOutCandidates(briefOf(written), libraryWith(onPaper(changes))).candidates.map(({ notices }) =>
+      notices.includes('"Card" is coated on one side only: side 2 is printed on the other one.'),
+    );
+  expect(new Set(noticed({ coated: 'one-side' }))).toEqual(new Set([true]));
+  expect(new Set(noticed({ coated: 'both-sides' }))).toEqual(new Set([false]));
+  expect(new Set(noticed({}))).toEqual(new Set([false]));
+  const simplex = supperWith({ work: 'simplex' }, { back: undefined });
+  expect(new Set(noticed({ coated: 'one-side' }, simplex))).toEqual(new Set([false]));
 });
