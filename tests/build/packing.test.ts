@@ -177,7 +177,7 @@ describe('the packed tree', () => {
         electron.paths.set(file, join(folder, name));
         const dropped = granted(await host.dropped(file));
         if (dropped.is !== 'art') throw new Error(`${name} is no art`);
-        return dropped.art;
+        return granted(await host.art.look({ art: dropped.art.art }));
       };
       // A card whose font only a more patient reader makes sense of.
       const sloppy = writePages(
