@@ -39,6 +39,40 @@ test('the look itself finds what cannot be seen', async ({ page }) => {
     await seen('<div style="height:60px;overflow:auto"><p style="margin-top:90px">Below</p></div>'),
   ).toEqual([]);
   expect(await seen('<p class="unseen" style="width:0;overflow:hidden">For readers</p>')).toEqual([]);
+  // Shortened, told in full nowhere; and rows that lie beside each other.
+  expect(
+    await seen(
+      '<p style="width:60px;overflow:hidden;text-overflow:ellipsis;white-space:nowrap">Cost of a piece and more</p>',
+    ),
+  ).toEqual(['"Cost of a piece and more" shows 60 px and is told in full nowhere.']);
+  const beside = (width: string) =>
+    `<ul role="listbox" aria-label="Positions" style="display:flex"><li role="option" style="flex:none;width:${width}">1</li></ul>`;
+  expect(await seen(beside('16px'))).toEqual(['A row of Positions is 16 px wide.']);
+  expect(await seen(beside('40px'))).toEqual([]);
+  // What scrolls shows only what it can be scrolled to, and only through a room that is seen itself.
+  const scroller = (style: string) => `<div style="overflow:auto;${style}"><p>Below</p></div>`;
+  const isCut = [expect.stringContaining('"Below" is cut off by')];
+  expect(await seen(scroller('height:3px'))).toEqual(isCut);
+  expect(
+    await seen(`<div style="height:20px;overflow:hidden">${scroller('height:60px;padding-top:80px')}</div>`),
+  ).toEqual(isCut);
+  expect(
+    await seen(
+      '<div style="position:relative;width:90px;height:60px;overflow:auto"><p style="position:absolute;left:-50px">Below</p></div>',
+    ),
+  ).toEqual(isCut);
+  // Fields and buttons without words of their own.
+  const field = (width: string) =>
+    `<input aria-label="Copies" value="1200" style="box-sizing:border-box;border:0;padding:0;height:20px;width:${width}">`;
+  expect(await seen(field('6px'))).toEqual(['The input "Copies" is 6 x 20 px.']);
+  expect(await seen(field('60px'))).toEqual([]);
+  const icon = (width: string) =>
+    `<button aria-label="Close" style="padding:0;height:20px;width:${width}"><svg width="16" height="16"></svg></button>`;
+  expect(await seen(icon('4px'))).toEqual(['The button "Close" is 4 x 20 px.']);
+  expect(await seen(icon('20px'))).toEqual([]);
+  expect(await seen(`<div style="width:10px;overflow:hidden">${icon('20px')}</div>`)).toEqual([
+    'The button "Close" is cut off by 10 px.',
+  ]);
 });
 
 for (const size of SIZES) {

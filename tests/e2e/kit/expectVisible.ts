@@ -1,5 +1,5 @@
 // What can really be seen: every text on the screen has a box of a real size, cut off by nothing, and rows are as wide as
-// their list. Roles and words alone do not tell that.
+// their list; every field and button can be seen and hit. Roles and words alone do not tell that.
 import type { Page } from '@playwright/test';
 import { expect } from './studio.ts';
 
@@ -15,6 +15,10 @@ export function hiddenThings(page: Page): Promise<readonly string[]> {
     const SLACK = 2;
     /** A text that ends in an ellipsis shows at least so much of itself, in px. */
     const LEAST_SEEN = 40;
+    /** What is pressed, chosen or scrolled measures at least so much, in px; less is squeezed. */
+    const LEAST_HELD = 14;
+    /** A row beside other rows is at least so wide, in px. */
+    const LEAST_ROW = 20;
     const ROWS = '[role=option], [role=row], li, tr';
     const LISTS = '[role=listbox], [role=grid], [role=table], ul, ol, table';
 
@@ -35,6 +39,7 @@ export function hiddenThings(page: Page): Promise<readonly string[]> {
         ['title', 'aria-label'].some((name) => one.getAttribute(name)?.includes(text)),
       );
 
+    type Box = Pick<DOMRect, 'left' | 'top' | 'right' | 'bottom'>;
     function ancestors(element: Element): Element[] {
       const all: Element[] = [];
       for (let at = element.parentElement; at !== null; at = at.parentElement) all.push(at);
@@ -43,33 +48,56 @@ export function hiddenThings(page: Page): Promise<readonly string[]> {
     const scrolls = (overflow: string) => overflow === 'auto' || overflow === 'scroll';
     const clips = (overflow: string) => overflow === 'hidden' || overflow === 'clip';
 
-    /** How much of a box (px) is cut off for good: by an ancestor that hides it, or by the edge of the window. */
-    function cutOff(
-      element: Element,
-      box: DOMRect,
-    ): { across: number; along: number; by: Element | undefined } {
+    /** What of a scroller (px of the screen) its content can be brought into, though it lies beyond its room now. */
+    function reachOf(scroller: Element) {
+      const { left, top } = scroller.getBoundingClientRect();
+      const [x, y] = [left + scroller.clientLeft, top + scroller.clientTop];
+      const [fromX, fromY] = [x - scroller.scrollLeft, y - scroller.scrollTop];
+      return {
+        room: { left: x, top: y, right: x + scroller.clientWidth, bottom: y + scroller.clientHeight },
+        whole: {
+          left: fromX,
+          top: fromY,
+          right: fromX + scroller.scrollWidth,
+          bottom: fromY + scroller.scrollHeight,
+        },
+      };
+    }
+    const beyond = (box: Box, room: Box) => ({
+      across: Math.max(0, room.left - box.left) + Math.max(0, box.right - room.right),
+      along: Math.max(0, room.top - box.top) + Math.max(0, box.bottom - room.bottom),
+    });
+
+    /**
+     * How much of a box (px) is cut off for good: by an ancestor that hides it, by the edge of the window, or beyond
+     * what can be scrolled to. What is scrolled is seen through the scroller, so that has to be seen then.
+     */
+    function cutOff(element: Element, box: Box): { across: number; along: number; by: Element | undefined } {
       let [across, along] = [0, 0];
       let by: Element | undefined;
-      let [freeAcross, freeAlong] = [false, false];
+      let seen = { left: box.left, top: box.top, right: box.right, bottom: box.bottom };
       for (const at of [element, ...ancestors(element)]) {
         const style = getComputedStyle(at);
-        const room = at.getBoundingClientRect();
-        const [beyondAcross, beyondAlong] = [
-          Math.max(0, room.left - box.left) + Math.max(0, box.right - room.right),
-          Math.max(0, room.top - box.top) + Math.max(0, box.bottom - room.bottom),
-        ];
         // Inline boxes clip nothing.
         if (style.display !== 'inline') {
-          if (!freeAcross && clips(style.overflowX) && beyondAcross > across)
-            [across, by] = [beyondAcross, at];
-          if (!freeAlong && clips(style.overflowY) && beyondAlong > along) [along, by] = [beyondAlong, at];
+          const { room, whole } = reachOf(at);
+          const hidden = beyond(seen, at.getBoundingClientRect());
+          const unreached = beyond(seen, whole);
+          if (clips(style.overflowX) && hidden.across > across) [across, by] = [hidden.across, at];
+          if (clips(style.overflowY) && hidden.along > along) [along, by] = [hidden.along, at];
+          if (scrolls(style.overflowX)) {
+            across = Math.max(across, unreached.across, LEAST_HELD - (room.right - room.left));
+            seen = { ...seen, left: room.left, right: room.right };
+          }
+          if (scrolls(style.overflowY)) {
+            along = Math.max(along, unreached.along, LEAST_HELD - (room.bottom - room.top));
+            seen = { ...seen, top: room.top, bottom: room.bottom };
+          }
         }
-        freeAcross ||= scrolls(style.overflowX);
-        freeAlong ||= scrolls(style.overflowY);
         if (style.position === 'fixed') break;
       }
-      if (!freeAcross) across = Math.max(across, -box.left, box.right - innerWidth);
-      if (!freeAlong) along = Math.max(along, -box.top, box.bottom - innerHeight);
+      across = Math.max(across, -seen.left, seen.right - innerWidth);
+      along = Math.max(along, -seen.top, seen.bottom - innerHeight);
       return { across, along, by };
     }
 
@@ -111,11 +139,27 @@ export function hiddenThings(page: Page): Promise<readonly string[]> {
         if (row.closest(LISTS) !== list || isForReaders(row) || !isShown(row)) continue;
         const own = row.getBoundingClientRect().width;
         const flows = getComputedStyle(row.parentElement ?? row).display;
-        if (own < width / 2 && !/flex|grid/.test(flows) && getComputedStyle(row).display !== 'inline')
+        const least = /flex|grid/.test(flows) ? LEAST_ROW : width / 2;
+        if (own < least && getComputedStyle(row).display !== 'inline')
           found.push(
             `A row of ${list.getAttribute('aria-label') ?? list.tagName} is ${Math.round(own)} px wide.`,
           );
       }
+    }
+    for (const held of document.querySelectorAll<HTMLElement>('input, select, textarea, button')) {
+      // The browser's own field behind a drawn one is for nobody's eyes.
+      if (held.closest('[aria-hidden=true]') !== null || isForReaders(held) || !isShown(held)) continue;
+      const name = held.getAttribute('aria-label') ?? held.closest('label')?.textContent ?? held.textContent;
+      const what = `The ${held.tagName.toLowerCase()} ${say((name ?? '').trim())}`;
+      const box = held.getBoundingClientRect();
+      const isTyped = held.matches(
+        'input:not([type=checkbox], [type=radio], [type=range]), textarea, select',
+      );
+      const { across, along } = cutOff(held.parentElement ?? held, box);
+      if (box.width < (isTyped ? LEAST_SEEN : LEAST_HELD) || box.height < LEAST_HELD)
+        found.push(`${what} is ${Math.round(box.width)} x ${Math.round(box.height)} px.`);
+      else if (across > SLACK || along > SLACK)
+        found.push(`${what} is cut off by ${Math.round(Math.max(across, along))} px.`);
     }
     for (const panel of document.querySelectorAll('section[aria-label], aside, [role=dialog]')) {
       if (isForReaders(panel) || !isShown(panel)) continue;
