@@ -1,7 +1,7 @@
 // A written side drawn once, whole, for all that is looked at on it: its pieces, its marks and its waste.
 import { centre } from '../geometry/rect.ts';
 import type { Rect } from '../geometry/space.ts';
-import { apply, applyToRect, chain, inverse } from '../geometry/transform.ts';
+import { applyToRect, chain, inverse } from '../geometry/transform.ts';
 import { alignedScale } from './alignedScale.ts';
 import type { Area } from './band.ts';
 import { COLOUR_BITS, type Raster } from './raster.ts';
@@ -75,33 +75,47 @@ export function isWhiteIn({ raster }: SideDrawing, { left, top, right, bottom }:
   return true;
 }
 
-/** The drawing seen again, each pixel the mean of four samples: good for showing, too coarse for measuring. */
+/**
+ * The drawing seen again through an upright lens, each pixel the mean of four samples: good for showing, too coarse for
+ * measuring.
+ */
 export function drawnSight({ sight, raster, lens: drawn }: SideDrawing): Photographed {
-  const { width: columns, height: rows, words } = raster;
   return {
     size: sight.size,
     photograph: (lens, width, height) => {
-      const back = chain(inverse(lens), drawn);
+      const { a, b, c, d, e, f } = chain(inverse(lens), drawn);
+      if (b !== 0 || c !== 0) throw new Error('A drawing is seen again only as it lies');
+      const columns = samplesAlong(width, a, e, raster.width);
+      const rows = samplesAlong(height, d, f, raster.height);
       const pixels = new Uint8Array(width * height * 3);
-      for (let i = 0; i < width * height; i++) {
-        const sums = [0, 0, 0];
-        for (const [u, v] of SAMPLES) {
-          const at = apply(back, { x: (i % width) + u, y: Math.floor(i / width) + v });
-          const [column, row] = [Math.floor(at.x), Math.floor(at.y)];
-          const isPaper = column < 0 || row < 0 || column >= columns || row >= rows;
-          const word = isPaper ? COLOUR_BITS : (words[row * columns + column] ?? 0);
-          for (let c = 0; c < 3; c++) sums[c] = (sums[c] ?? 0) + ((word >> (8 * c)) & 255);
+      for (let y = 0, to = 0; y < height; y++) {
+        for (let x = 0; x < width; x++) {
+          let [red, green, blue] = [2, 2, 2];
+          for (let sample = 0; sample < 4; sample++) {
+            const column = columns[2 * x + (sample & 1)] ?? OFF_PAPER;
+            const row = rows[2 * y + (sample >> 1)] ?? OFF_PAPER;
+            const isPaper = column === OFF_PAPER || row === OFF_PAPER;
+            const word = isPaper ? COLOUR_BITS : (raster.words[row * raster.width + column] ?? 0);
+            red += word & 255;
+            green += (word >> 8) & 255;
+            blue += (word >> 16) & 255;
+          }
+          pixels[to++] = red >> 2;
+          pixels[to++] = green >> 2;
+          pixels[to++] = blue >> 2;
         }
-        for (let c = 0; c < 3; c++) pixels[i * 3 + c] = Math.round((sums[c] ?? 0) / SAMPLES.length);
       }
       return { width, height, pixels };
     },
   };
 }
 
-const SAMPLES = [
-  [0.25, 0.25],
-  [0.75, 0.25],
-  [0.25, 0.75],
-  [0.75, 0.75],
-] as const;
+const OFF_PAPER = -1;
+
+/** The pixel of the drawing under each sample along one axis, two samples to a pixel that is seen. */
+function samplesAlong(count: number, scale: number, offset: number, most: number): Int32Array {
+  return Int32Array.from({ length: 2 * count }, (_, i) => {
+    const at = Math.floor((i / 2 + 0.25) * scale + offset);
+    return at < 0 || at >= most ? OFF_PAPER : at;
+  });
+}
