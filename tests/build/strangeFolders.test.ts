@@ -7,6 +7,9 @@ import { testFolder } from '../kit/folder.ts';
 
 const house = join(import.meta.dirname, '../..');
 
+/** What says how the house checks its files. */
+const RULES = ['biome.json', '.gitignore', 'build/lint'];
+
 const folder = testFolder();
 let copies = 0;
 
@@ -15,7 +18,7 @@ function checks(files: Readonly<Record<string, string>>): boolean {
   copies += 1;
   const copy = join(folder.path, String(copies));
   mkdirSync(copy);
-  for (const name of ['biome.json', '.gitignore']) cpSync(join(house, name), join(copy, name));
+  for (const name of RULES) cpSync(join(house, name), join(copy, name), { recursive: true });
   spawnSync('git', ['init', '-q'], { cwd: copy });
   for (const [name, text] of Object.entries(files)) {
     mkdirSync(dirname(join(copy, name)), { recursive: true });
