@@ -3,7 +3,7 @@ import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.t
 import type { SideNumber } from '../../shared/proof/finding.ts';
 import type { FaceArt, ProofJob } from '../../shared/proof/job.ts';
 import type { Sight } from '../../shared/proof/sight.ts';
-import type { OpenDocument, OpenPage, Renderer } from './renderer.ts';
+import type { OpenPage, Renderer } from './renderer.ts';
 
 /** The page of a side, and the number of pages of its file. */
 interface OpenSide extends OpenPage {
@@ -40,18 +40,17 @@ const WHY = {
   damaged: 'cannot be read as a PDF',
 } as const;
 
-/** Opens every page of art that the job names, each file once. Gives the page of a face. */
+/** Opens every page of art that the job names. Gives the page of a face. */
 export function openArt(
   renderer: Renderer,
   job: ProofJob,
   art: ReadonlyMap<string, Uint8Array>,
 ): Result<(face: FaceArt) => Sight> {
-  const documents = new Map<string, OpenDocument>();
   const sights = new Map<FaceArt, Sight>();
   for (const { faces } of job.pieces) {
     for (const face of [faces.front, faces.back]) {
       if (face === undefined) continue;
-      const sight = openFace(renderer, face, art, documents);
+      const sight = openFace(renderer, face, art);
       if (!sight.ok) return sight;
       sights.set(face, sight.value);
     }
@@ -63,26 +62,20 @@ export function openArt(
   });
 }
 
-function openFace(
-  renderer: Renderer,
-  face: FaceArt,
-  art: ReadonlyMap<string, Uint8Array>,
-  documents: Map<string, OpenDocument>,
-): Result<Sight> {
+function openFace(renderer: Renderer, face: FaceArt, art: ReadonlyMap<string, Uint8Array>): Result<Sight> {
   const fault = (code: Fault['code'], message: string, remedy: string): Result<Sight> =>
     refuse({ code, message, remedy, where: face.art });
   const bytes = art.get(face.art);
   if (bytes === undefined) {
     return fault('art-missing', `The art file ${face.art} is not there.`, 'Link the art again.');
   }
-  const document = documents.get(face.art) ?? renderer.open(bytes);
+  const document = renderer.open(bytes);
   if (document === 'locked') {
     return fault('art-locked', `The art file ${face.art} needs a password.`, 'Ask for one without.');
   }
   if (document === 'damaged') {
     return fault('art-damaged', `The art file ${face.art} cannot be read.`, 'Have it exported again.');
   }
-  documents.set(face.art, document);
   const page = document.page(face.page);
   if (page === undefined) {
     return fault('art-page-missing', `${face.art} has no page ${face.page}.`, 'Choose one of its pages.');

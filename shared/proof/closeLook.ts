@@ -6,20 +6,17 @@ import { apply, applyToRect, chain } from '../geometry/transform.ts';
 import { PHASES } from './alignedScale.ts';
 import { type Area, ROUNDING } from './band.ts';
 import { EDGES } from './edges.ts';
-import { type ArtFace, IN_PLACE } from './gallery.ts';
+import { type ArtFace, IN_PLACE, toMiddle } from './gallery.ts';
 import type { Look } from './looks.ts';
 import { haveOutliers } from './outliers.ts';
 import type { Picture } from './picture.ts';
 import { shrink } from './pyramid.ts';
-import { differ, pictureIn, type Raster } from './raster.ts';
+import { differ, pictureIn, pixelsWithin, type Raster } from './raster.ts';
 import { RecentlyUsed } from './recentlyUsed.ts';
 import { type Lens, ROTATED } from './sight.ts';
 
 /** As many pixels of drawn art as are kept for the next position, about 130 MB of them. */
 const MAX_PIXELS_KEPT = 32_000_000;
-
-/** The outermost pixels are not compared: a clip that a renderer rounds may cut them. */
-const FRINGE_PX = 1;
 
 /** Compares what lies on drawn sides with the art; the art is drawn once for each way it lies on the pixels. */
 export class CloseLook {
@@ -53,8 +50,7 @@ export class CloseLook {
     const key = JSON.stringify([face.piece, face.face, ...place, ...scale]);
     const [width, height] = [window.right - window.left, window.bottom - window.top];
     return this.drawn.get(key, width * height, () => {
-      const toMiddle: Lens = { ...IN_PLACE, e: -face.middle.x, f: -face.middle.y };
-      return face.sight.draw(chain(toMiddle, lens), width, height);
+      return face.sight.draw(chain(toMiddle(face), lens), width, height);
     });
   }
 }
@@ -112,16 +108,6 @@ function strip(trim: Rect, edge: keyof Edges, from: number, length: number, reac
     case 'top':
       return { x: trim.x + from, y: trim.y + trim.h - inside, w: length, h: deep };
   }
-}
-
-/** The pixels that lie wholly within, without the fringe. */
-function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): Area {
-  return {
-    left: Math.max(0, Math.ceil(x) + FRINGE_PX),
-    top: Math.max(0, Math.ceil(y) + FRINGE_PX),
-    right: Math.min(width, Math.floor(x + w) - FRINGE_PX),
-    bottom: Math.min(height, Math.floor(y + h) - FRINGE_PX),
-  };
 }
 
 function isSame(side: Raster, art: Raster, area: Area, window: Area): boolean {

@@ -42,10 +42,14 @@ export function fits(a: Size, b: Size): boolean {
   return (same(a.w, b.w) && same(a.h, b.h)) || (same(a.w, b.h) && same(a.h, b.w));
 }
 
+/** From the page of a face to the middle of its trim, in pt. */
+export function toMiddle({ middle }: ArtFace): Lens {
+  return { ...IN_PLACE, e: -middle.x, f: -middle.y };
+}
+
 /** The face as it looks when it is printed at `placed`, in the pixels of this grid; `lie` as for `photographLying`. */
 export function photographFace(face: ArtFace, placed: Lens, grid: Grid, lie: Head): Picture {
-  const toMiddle: Lens = { ...IN_PLACE, e: -face.middle.x, f: -face.middle.y };
-  const lens = chain(chain(toMiddle, placed), lensOverPiece(grid));
+  const lens = chain(chain(toMiddle(face), placed), lensOverPiece(grid));
   const { width, height } = pictureSize(grid, 0);
   return photographLying(face.sight, lens, width, height, lie);
 }

@@ -8,7 +8,7 @@ import { type Identified, identify, isUpright, type Known } from './identify.ts'
 import { type Look, printedRect, sheetEdge } from './looks.ts';
 import { bleedOf, inMillimetres, placingFaults, shiftOf } from './placing.ts';
 import type { Found, Settled } from './settle.ts';
-import { isWhiteIn, pixelsUnder } from './sideDrawing.ts';
+import { isBlankWithin } from './sideDrawing.ts';
 
 /** What is thought of one face at one position. */
 interface Verdict {
@@ -33,7 +33,7 @@ export interface Judging {
 export function judge(look: Look, { known, closeLook, tellsPlace }: Judging): Verdict {
   const expected = known.faces.find((f) => f.piece === look.piece.name && f.face === look.face);
   if (expected === undefined) {
-    const blank = isWhiteIn(look.drawing, pixelsUnder(look.drawing, look.trim));
+    const blank = isBlankWithin(look.drawing, look.trim);
     return unrecognised(blank ? [] : [{ kind: 'unexpected-print' }]);
   }
   if (closeLook.shows(look, expected)) return asItShould(look, tellsPlace(expected));

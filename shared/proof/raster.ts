@@ -1,5 +1,6 @@
 // A drawing as a renderer left it, a word for each pixel, so that whole sheets are compared in one go.
-import type { Area } from './band.ts';
+import type { Rect } from '../geometry/space.ts';
+import { type Area, ROUNDING } from './band.ts';
 import type { Picture } from './picture.ts';
 
 /** Rows from the top, each from the left. Of a word the lowest byte is red, then green and blue; the highest says nothing. */
@@ -24,6 +25,24 @@ export function differ(a: number, b: number, levels: number): boolean {
 /** How dark the darkest of the three colours is, 0 to 255. */
 export function inkLevel(word: number): number {
   return 255 - Math.min(word & 255, (word >> 8) & 255, (word >> 16) & 255);
+}
+
+/** Whether there is ink, and more of it than rounding. */
+export function isInked(word: number): boolean {
+  return (word & COLOUR_BITS) !== COLOUR_BITS && inkLevel(word) > ROUNDING;
+}
+
+/** The outermost pixels of a printed area are not looked at: a clip that a renderer rounds may cut them. */
+const FRINGE_PX = 1;
+
+/** The pixels that lie wholly within a rectangle of pixels, without its fringe. */
+export function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): Area {
+  return {
+    left: Math.max(0, Math.ceil(x) + FRINGE_PX),
+    top: Math.max(0, Math.ceil(y) + FRINGE_PX),
+    right: Math.min(width, Math.floor(x + w) - FRINGE_PX),
+    bottom: Math.min(height, Math.floor(y + h) - FRINGE_PX),
+  };
 }
 
 /** The part as a picture. */

@@ -3,7 +3,7 @@ import { type Head, liesOnItsSide } from '../geometry/head.ts';
 import { chain } from '../geometry/transform.ts';
 import { POINTS_PER } from '../units/length.ts';
 import { ROUNDING } from './band.ts';
-import { type ArtFace, IN_PLACE } from './gallery.ts';
+import { type ArtFace, IN_PLACE, toMiddle } from './gallery.ts';
 import type { Grid } from './grid.ts';
 import { flipPicture, type Picture, turnPicture } from './picture.ts';
 import { shrink } from './pyramid.ts';
@@ -80,9 +80,8 @@ function seeSmall(face: ArtFace, grid: Grid, scale: number): Picture {
   const { w, h } = face.trim;
   const side = 2 * Math.ceil(((Math.max(w, h) / 2 + searchFor(face, 90)) * grid.across) / scale + 2);
   const finer = 2 / scale;
-  const toMiddle: Lens = { ...IN_PLACE, e: -face.middle.x, f: -face.middle.y };
   const lens: Lens = { ...IN_PLACE, a: grid.across * finer, d: -grid.up * finer, e: side, f: side };
-  return shrink(face.sight.photograph(chain(toMiddle, lens), 2 * side, 2 * side), 1);
+  return shrink(face.sight.photograph(chain(toMiddle(face), lens), 2 * side, 2 * side), 1);
 }
 
 function lay(thumb: Picture, { mirrored, turned }: Lie): Picture {

@@ -4,7 +4,7 @@ import type { Rect } from '../geometry/space.ts';
 import { applyToRect, chain, inverse } from '../geometry/transform.ts';
 import { alignedScale } from './alignedScale.ts';
 import type { Area } from './band.ts';
-import { COLOUR_BITS, type Raster } from './raster.ts';
+import { COLOUR_BITS, isInked, pixelsWithin, type Raster } from './raster.ts';
 import type { Lens, Photographed, Sight } from './sight.ts';
 
 /** A side, what was drawn of it, and where a point of the side (pt, y up) falls on the drawing (pixels, y down). */
@@ -65,11 +65,12 @@ export function pixelsUnder({ lens, raster }: SideDrawing, rect: Rect): Area {
   };
 }
 
-/** Whether nothing is printed on these pixels. */
-export function isWhiteIn({ raster }: SideDrawing, { left, top, right, bottom }: Area): boolean {
+/** Whether nothing is printed within a rectangle of the side (pt). */
+export function isBlankWithin({ raster, lens }: SideDrawing, rect: Rect): boolean {
+  const { left, top, right, bottom } = pixelsWithin(applyToRect(lens, rect), raster);
   for (let y = top; y < bottom; y++) {
     for (let i = y * raster.width + left; i < y * raster.width + right; i++) {
-      if (((raster.words[i] ?? 0) & COLOUR_BITS) !== COLOUR_BITS) return false;
+      if (isInked(raster.words[i] ?? COLOUR_BITS)) return false;
     }
   }
   return true;

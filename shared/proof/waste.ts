@@ -4,11 +4,11 @@ import type { Point, Rect, Size } from '../geometry/space.ts';
 import { apply, applyToRect, inverse } from '../geometry/transform.ts';
 import { boundsOf, type Mark } from '../marks/mark.ts';
 import { POINTS_PER } from '../units/length.ts';
-import { type Area, ROUNDING } from './band.ts';
+import type { Area } from './band.ts';
 import type { Place, SheetFinding, SideNumber } from './finding.ts';
 import { inkPlaces, type Pixel } from './inkPlaces.ts';
 import { isThere } from './markThere.ts';
-import { COLOUR_BITS, inkLevel, type Raster } from './raster.ts';
+import { COLOUR_BITS, isInked, type Raster } from './raster.ts';
 import { pixelsUnder, type SideDrawing } from './sideDrawing.ts';
 
 /** What belongs on a side: where its pieces may print, and its marks; pt in the frame of the side. */
@@ -65,8 +65,7 @@ function inkBetween({ width, words }: Raster, y: number, left: number, right: nu
   const row = words.subarray(y * width + left, y * width + right);
   const columns: number[] = [];
   for (let x = 0; x < row.length; x++) {
-    const word = row[x] ?? COLOUR_BITS;
-    if ((word & COLOUR_BITS) !== COLOUR_BITS && inkLevel(word) > ROUNDING) columns.push(left + x);
+    if (isInked(row[x] ?? COLOUR_BITS)) columns.push(left + x);
   }
   return columns;
 }

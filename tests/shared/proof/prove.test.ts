@@ -354,6 +354,21 @@ describe('A sheet that was spoiled', () => {
     ]);
   });
 
+  it('is not by print that ends at the cut of a piece without a back', () => {
+    const { back: _, ...card } = supper('head-to-head');
+    const job = jobOf('side-to-side', [card], [at('Supper', 20.1, 25.2, 0)]);
+    const { side1 } = printJob(job, [card]);
+    const behind = backOnSide2(job.positions[0]!, 'side-to-side', 'head-to-head', SHEET);
+    const beside: Printed = {
+      paint: () => [0, 0, 0],
+      size: TRIM,
+      bleed: 0,
+      middle: { x: behind.middle.x - TRIM.w, y: behind.middle.y },
+      head: 0,
+    };
+    expect(run(job, [card], { side1, side2: printedSight(SHEET, [beside]) }).findings).toEqual([]);
+  });
+
   it('by something that is not of this job is said not to match', () => {
     const pieces = [supper('head-to-head')];
     const job = jobOf('side-to-side', pieces, [at('Supper', 20, 25, 0)]);
