@@ -2,10 +2,10 @@
 import { type Alignment, align, distribute, type Shift } from '../bench/align.ts';
 import { type Repeat, repeat } from '../bench/repeat.ts';
 import { ok, type Result, refuse } from '../fault/result.ts';
-import { headOf, lying } from '../geometry/head.ts';
-import { around, centre, grow, holds, shift, wholeOf } from '../geometry/rect.ts';
+import { lying } from '../geometry/head.ts';
+import { around, grow, holds, overlap, shift, wholeOf } from '../geometry/rect.ts';
 import { usableArea } from '../geometry/sheet.ts';
-import type { Rect, Size } from '../geometry/space.ts';
+import type { Rect } from '../geometry/space.ts';
 import { turnOf } from '../geometry/work.ts';
 import { designNamed } from '../layout/forms.ts';
 import { otherFace, type Position } from '../layout/position.ts';
@@ -14,6 +14,7 @@ import { designsOf, type Job, sheetOf, trimOf } from './job.ts';
 import { layOutJob } from './layOutJob.ts';
 import { leadersOf, mirrorOf, partnerIndex } from './partners.ts';
 import { refused } from './refused.ts';
+import { turnHead } from './turnHead.ts';
 
 /** The job with its positions changed; refused where a piece would leave the sheet, or where none is chosen. */
 export function editArrangement(job: Job, command: ArrangementCommand): Result<Job> {
@@ -28,7 +29,7 @@ export function editArrangement(job: Job, command: ArrangementCommand): Result<J
     case 'place':
       return change(job, leaders, (p) => ({ ...p, trim: { ...p.trim, x: command.x, y: command.y } }));
     case 'turn-heads':
-      return change(job, leaders, (p) => keepOnSheet(turnHead(p, command.quarters), sheetOf(job.brief).size));
+      return turnHeads(job, leaders, command.quarters);
     case 'swap-faces':
       return change(job, leaders, (p) => ({ ...p, face: otherFace(p.face) }));
     case 'duplicate':
@@ -61,6 +62,24 @@ function change(
     if (partner !== undefined && mirror !== undefined) arrangement[partner] = mirror;
   });
   return onSheet({ ...job, arrangement });
+}
+
+function turnHeads(job: Job, leaders: readonly number[], quarters: number): Result<Job> {
+  const turned = change(job, leaders, (p) => turnHead(job, p, quarters));
+  if (!turned.ok) return turned;
+  const over = leaders.find((i) => liesOverPartner(turned.value, i) && !liesOverPartner(job, i));
+  return over === undefined
+    ? turned
+    : refuse(
+        refused(`Position ${over + 1} would lie over its own partner: half the sheet is too small for it.`),
+      );
+}
+
+function liesOverPartner(job: Job, index: number): boolean {
+  const position = job.arrangement[index];
+  const partner = position && partnerIndex(job, position);
+  const other = partner === undefined ? undefined : job.arrangement[partner];
+  return position !== undefined && other !== undefined && overlap(position.trim, other.trim);
 }
 
 function shiftEach(job: Job, leaders: readonly number[], shifts: readonly Shift[]): Result<Job> {
@@ -138,25 +157,6 @@ function trimsOf(job: Job, indexes: readonly number[]): readonly Rect<'side1'>[]
 
 function moved(position: Position, by: Shift): Position {
   return { ...position, trim: shift(position.trim, by.dx, by.dy) };
-}
-
-/** A piece turned by quarter turns counter-clockwise about its own middle. */
-function turnHead(position: Position, quarters: number): Position {
-  const { trim } = position;
-  const middle = centre(trim);
-  const size = quarters % 2 === 0 ? { w: trim.w, h: trim.h } : { w: trim.h, h: trim.w };
-  return {
-    ...position,
-    head: headOf(position.head + 90 * quarters),
-    trim: { x: middle.x - size.w / 2, y: middle.y - size.h / 2, ...size },
-  };
-}
-
-/** A piece that has turned beyond an edge of the sheet is drawn back onto it, as far as it fits. */
-function keepOnSheet(position: Position, sheet: Size): Position {
-  const { x, y, w, h } = position.trim;
-  const kept = { x: Math.max(0, Math.min(sheet.w - w, x)), y: Math.max(0, Math.min(sheet.h - h, y)) };
-  return { ...position, trim: { ...position.trim, ...kept } };
 }
 
 function choose(job: Job, positions: readonly number[]): Result<readonly number[]> {

@@ -1,10 +1,12 @@
 // Dragging pieces: from where the hand took them to where it lets them go, with the snap that holds them on the way.
-import { lengthAlong, mirroredAxis } from '../../../shared/bench/axis.ts';
+import { lengthAlong, mirroredAxis, type Span, spanOf } from '../../../shared/bench/axis.ts';
 import type { Guide, SnapTarget } from '../../../shared/bench/snap/guide.ts';
 import { snap } from '../../../shared/bench/snap/snap.ts';
 import { snapTargets } from '../../../shared/bench/snap/snapTargets.ts';
-import { around, centre, shift } from '../../../shared/geometry/rect.ts';
+import { around, centre, grow, shift, wholeOf } from '../../../shared/geometry/rect.ts';
+import { usableArea } from '../../../shared/geometry/sheet.ts';
 import type { Rect } from '../../../shared/geometry/space.ts';
+import { TOLERANCE } from '../../../shared/geometry/tolerance.ts';
 import { turnOf } from '../../../shared/geometry/work.ts';
 import type { Command } from '../../../shared/job/commands.ts';
 import { edit } from '../../../shared/job/edit.ts';
@@ -22,6 +24,9 @@ export interface Drag {
   readonly moving: readonly number[];
   /** The trims of the leaders together, where they were taken. */
   readonly box: Rect<'side1'>;
+  /** Where the trims together stop when the hand lets the bench guide them, and where they stop in any case. */
+  readonly printed: Rect<'side1'>;
+  readonly sheet: Rect<'side1'>;
   readonly targets: readonly SnapTarget[];
 }
 
@@ -53,9 +58,24 @@ export function beginDrag(job: Job, chosen: readonly number[], grabbed: number):
     bleed: Math.max(...positions.map((p) => designNamed(designs, p.piece).bleed)),
     partnered: partners.length > 0,
   };
-  const sheet = { ...sheetOf(job.brief), work: job.brief.work };
-  const targets = snapTargets(dragged, others, sheet, points(job.brief.gutter), job.brief.units);
-  return { job, leaders, moving, box, targets };
+  const laid = { ...sheetOf(job.brief), work: job.brief.work };
+  const sheet = wholeOf<'side1'>(laid.size);
+  const printed = printedRoom(job, dragged.bleed, box);
+  const targets = snapTargets(dragged, others, laid, points(job.brief.gutter), job.brief.units).filter((t) =>
+    isWithin(spanOf(printed, t.axis), t.at, lengthAlong(dragged.size, t.axis)),
+  );
+  return { job, leaders, moving, box, printed, sheet, targets };
+}
+
+/** Where trims lie with their bleed printed on both sides; where they lie beyond it already, as far as there. */
+function printedRoom(job: Job, bleed: number, box: Rect<'side1'>): Rect<'side1'> {
+  const { size, unprintable } = sheetOf(job.brief);
+  const usable = usableArea(size, unprintable, turnOf(job.brief.work));
+  return around([box, ...(usable === undefined ? [] : [grow(usable, -bleed)])]) ?? box;
+}
+
+function isWithin(room: Span, at: number, length: number): boolean {
+  return at >= room.from - TOLERANCE && at + length <= room.to + TOLERANCE;
 }
 
 /** The chosen positions, those on the grabbed one's half of the sheet first: of a piece and its partner they lead. */
@@ -72,21 +92,16 @@ function likeGrabbed(job: Job, chosen: readonly number[], grabbed: number): read
 }
 
 /**
- * The drag when the hand has moved by (dx, dy) pt. What is dragged stops at the edges of the sheet and is drawn to
- * targets within `reach` pt; with a `reach` of 0 it goes freely.
+ * The drag when the hand has moved by (dx, dy) pt. What is dragged is drawn to targets within `reach` pt and stops where
+ * its bleed would no longer be printed; with a `reach` of 0 it goes freely, to the edges of the sheet.
  */
 export function dragBy(drag: Drag, dx: number, dy: number, reach: number): Dragged {
   const { box, job, leaders } = drag;
-  const { size } = sheetOf(job.brief);
-  const onSheet = (at: Rect<'side1'>): Rect<'side1'> => ({
-    ...at,
-    x: Math.max(0, Math.min(size.w - at.w, at.x)),
-    y: Math.max(0, Math.min(size.h - at.h, at.y)),
-  });
-  const hand = onSheet(shift(box, dx, dy));
+  const room = reach > 0 ? drag.printed : drag.sheet;
+  const hand = keepIn(room, shift(box, dx, dy));
   const held = reach > 0 ? snap(hand, drag.targets, reach) : { dx: 0, dy: 0, guides: [] };
   const snapped = shift(hand, held.dx, held.dy);
-  const placed = onSheet(snapped);
+  const placed = keepIn(room, snapped);
   const guides = held.guides.filter((g) => placed[g.axis] === snapped[g.axis]);
   const command: Command = { do: 'move', positions: leaders, dx: placed.x - box.x, dy: placed.y - box.y };
   if (command.dx === 0 && command.dy === 0) return { guides, box: placed, command: undefined, job };
@@ -94,4 +109,12 @@ export function dragBy(drag: Drag, dx: number, dy: number, reach: number): Dragg
   return moved.ok
     ? { guides, box: placed, command, job: moved.value }
     : { guides: [], box, command: undefined, job };
+}
+
+function keepIn(room: Rect<'side1'>, at: Rect<'side1'>): Rect<'side1'> {
+  return {
+    ...at,
+    x: Math.max(room.x, Math.min(room.x + room.w - at.w, at.x)),
+    y: Math.max(room.y, Math.min(room.y + room.h - at.h, at.y)),
+  };
 }

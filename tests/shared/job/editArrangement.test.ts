@@ -8,7 +8,9 @@ import { readBrief } from '../../../shared/job/readBrief.ts';
 import type { Position } from '../../../shared/layout/position.ts';
 import { supperWith } from '../../kit/briefs.ts';
 
-// 5 x 7 in cards on 11 x 17 in (792 x 1224 pt), 1/8 in bleed, 9 pt unprintable at the sides.
+// 5 x 7 in cards on 11 x 17 in (792 x 1224 pt), 1/8 in bleed; 9 pt cannot be printed at the sides, nor these:
+const [LEAD, TAIL] = [14.4, 21.6];
+
 function jobOf(work: object, arrangement: readonly Position[]): Job {
   const brief = readBrief(supperWith(work));
   if (!brief.ok) throw new Error(brief.fault.message);
@@ -111,18 +113,58 @@ describe('turning heads and swapping faces', () => {
     expect(half).toEqual(lay(100, 100, { head: 180 }));
   });
 
-  it('draws a piece that turned beyond an edge back onto the sheet', () => {
+  it('draws a piece that turned beyond what prints back to where its bleed does', () => {
     const turned = (x: number, y: number) =>
       done(jobOf(twoForms, [lay(x, y)]), { do: 'turn-heads', positions: [0], quarters: 1 })[0]?.trim;
-    expect(turned(27, 600)).toEqual({ x: 0, y: 672, w: 504, h: 360 });
-    expect(turned(405, 600)).toEqual({ x: 288, y: 672, w: 504, h: 360 });
+    // 9 pt are not printed at the sides, and the bleed takes 9 more.
+    expect(turned(27, 600)).toEqual({ x: 18, y: 672, w: 504, h: 360 });
+    expect(turned(405, 600)).toEqual({ x: 792 - 18 - 504, y: 672, w: 504, h: 360 });
     const long = lay(300, 0, { head: 90, trim: { x: 280, y: 2, w: 504, h: 360 } });
     const up = done(jobOf(twoForms, [long]), { do: 'turn-heads', positions: [0], quarters: -1 })[0]?.trim;
-    expect(up).toEqual({ x: 352, y: 0, w: 360, h: 504 });
+    expect(up).toMatchObject({ x: 352, y: expect.closeTo(TAIL + 9), w: 360, h: 504 });
     const atLead = lay(300, 0, { head: 90, trim: { x: 100, y: 864, w: 504, h: 360 } });
     expect(
       done(jobOf(twoForms, [atLead]), { do: 'turn-heads', positions: [0], quarters: -1 })[0]?.trim.y,
-    ).toBe(720);
+    ).toBe(1224 - LEAD - 9 - 504);
+  });
+
+  it('leaves a piece on the sheet that does not fit what prints', () => {
+    const banner = lay(0, 0, { head: 90, trim: { x: 10, y: 0, w: 20, h: 790 } });
+    expect(
+      done(jobOf(twoForms, [banner]), { do: 'turn-heads', positions: [0], quarters: 1 })[0]?.trim,
+    ).toMatchObject({ x: 0, w: 790 });
+  });
+
+  it('keeps a pair half a gutter clear of the axis, else as clear as there is room', () => {
+    const pair = (w: number, h: number) => {
+      const trim = { x: 396 - 9 - w, y: 60, w, h };
+      const job = jobOf(oneForm, [
+        lay(0, 0, { trim }),
+        lay(0, 0, { face: 'back', trim: { ...trim, x: 405 } }),
+      ]);
+      return edit(job, { do: 'turn-heads', positions: [0], quarters: 1 });
+    };
+    const lies = (w: number, h: number) => {
+      const turned = pair(w, h);
+      return turned.ok && turned.value.arrangement.map((p) => [p.trim.x, p.trim.x + p.trim.w]);
+    };
+    // Half the sheet is 396 wide; 18 pt at its side do not take the trim.
+    expect(lies(200, 300)).toEqual([
+      [396 - 9 - 300, 387],
+      [405, 405 + 300],
+    ]);
+    expect(lies(200, 374)).toEqual([
+      [18, 392],
+      [400, 774],
+    ]);
+    expect(lies(200, 390)).toEqual([
+      [0, 390],
+      [402, 792],
+    ]);
+    const over = pair(360, 504);
+    expect(over.ok ? undefined : over.fault.message).toBe(
+      'Position 1 would lie over its own partner: half the sheet is too small for it.',
+    );
   });
 
   it('refuses to turn a piece that does not fit the sheet then', () => {
