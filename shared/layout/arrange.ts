@@ -12,7 +12,6 @@ import { type Centring, placeBlock } from './centring.ts';
 import { type Design, designNamed } from './forms.ts';
 import { type Copies, chooseCopies } from './guillotine/chooseCopies.ts';
 import type { LaidCell } from './guillotine/cutTree.ts';
-import { couldHoldMore } from './guillotine/denser.ts';
 import type { Lies } from './lies.ts';
 import { partnerOf } from './partner.ts';
 import type { Position } from './position.ts';
@@ -76,7 +75,7 @@ export function arrange(input: ArrangeInput): Result<Arranged> {
   const centred = centreBlock(positions, usable, input);
   return ok({
     positions: inReadingOrder(centred),
-    notices: noticesOf(chosen.value, input, room.region, perCell),
+    notices: noticesOf(chosen.value, input, perCell),
   });
 }
 
@@ -130,22 +129,19 @@ function inReadingOrder(positions: readonly Position[]): readonly Position[] {
 }
 
 /** Two one-form halves hold twice what one of them holds; the cells of a whole side count once. */
-function noticesOf(chosen: Copies, input: ArrangeInput, region: Size, perCell: 1 | 2): readonly string[] {
+function noticesOf(chosen: Copies, input: ArrangeInput, perCell: 1 | 2): readonly string[] {
   const notices: string[] = [];
-  const [only, another] = input.designs;
-  if (only !== undefined && another === undefined) {
-    const count = chosen.cells.length;
-    const denser = couldHoldMore(cellOf(only.trim, input.gutter), only.lies, region, count);
-    if (denser.kind === 'more') {
-      notices.push(
-        `A layout that no guillotine can cut would hold ${denser.atLeast * perCell} up instead of ${count * perCell}; it is not used, because every cut must run from edge to edge.`,
-      );
-    }
-    if (denser.kind === 'unknown') {
-      notices.push(
-        `No more than ${count * perCell} up can be cut by a guillotine; whether a layout that none can cut would hold more (at most ${denser.atMost * perCell}) is not known.`,
-      );
-    }
+  const count = chosen.cells.length;
+  const denser = chosen.denser?.();
+  if (denser?.kind === 'more') {
+    notices.push(
+      `A layout that no guillotine can cut would hold ${denser.atLeast * perCell} up instead of ${count * perCell}; it is not used, because every cut must run from edge to edge.`,
+    );
+  }
+  if (denser?.kind === 'unknown') {
+    notices.push(
+      `No more than ${count * perCell} up can be cut by a guillotine; whether a layout that none can cut would hold more (at most ${denser.atMost * perCell}) is not known.`,
+    );
   }
   if (!chosen.proven) {
     notices.push('This layout is good, but it is not proven that no other would need fewer sheets.');

@@ -1,6 +1,7 @@
 // Several sizes on one sheet, as many copies of each as pay best.
 import type { Size } from '../../shared/geometry/space.ts';
 import { blockOf, type CutTree, cellsOf, type LaidCell } from '../../shared/layout/guillotine/cutTree.ts';
+import { layInFewestBlocks } from '../../shared/layout/guillotine/fewestBlocks.ts';
 import { joinParts } from '../../shared/layout/guillotine/joinParts.ts';
 import { stopsFor } from '../../shared/layout/guillotine/stops.ts';
 import { offeredRegion } from '../../shared/layout/guillotine/ticks.ts';
@@ -30,14 +31,20 @@ export function cutUnlimited(offers: readonly Offer[], region: Size): ValuedLayo
   );
   const dearest = Math.max(0, ...ways.map(({ w, h, value }) => value / (w * h)));
   const stops = stopsFor(ways, room);
-  const search = searchUnlimited({ ways, stops, bound: (w, h) => dearest * w * h * ROUNDED_UP });
-  const corner = [stops.across.length - 1, stops.up.length - 1] as const;
-  const tree = search.layoutAt<CutTree>(...corner, {
+  const most = (w: number, h: number) => dearest * w * h * ROUNDED_UP;
+  const search = searchUnlimited({
+    ways,
+    stops,
+    boundAt: (column, row) => most(stops.across[column] as number, stops.up[row] as number),
+    step: offers.every(({ value }) => Number.isInteger(value)) ? 1 : 0,
+  });
+  const whole = search.partAt(stops.across.length - 1, stops.up.length - 1);
+  const tree = layInFewestBlocks<CutTree>(search, whole, {
     block: ({ kind, onItsSide }, across, up) =>
       blockOf(kind, (offers[kind] as Offer).cell, { onItsSide, across, up }),
     join: joinParts,
   });
-  return { value: search.valueAt(...corner), cells: tree === undefined ? [] : cellsOf(tree), tree };
+  return { value: search.valueOf(whole), cells: tree === undefined ? [] : cellsOf(tree), tree };
 }
 
 /** A bound may only err upwards. */

@@ -3,6 +3,7 @@ import { type Fault, ok, type Result, refuse } from '../../fault/result.ts';
 import type { Size } from '../../geometry/space.ts';
 import type { Lies } from '../lies.ts';
 import { type CutTree, cellsOf, type LaidCell } from './cutTree.ts';
+import type { Denser } from './denser.ts';
 import { fewestSheets, type Sheets } from './fewestSheets.ts';
 import { fitTogether } from './fitTogether.ts';
 import { layIdentical } from './identical.ts';
@@ -30,6 +31,8 @@ export interface Copies {
   readonly tree: CutTree;
   /** Whether no sheet that a guillotine can cut takes fewer. */
   readonly proven: boolean;
+  /** Of a design that is alone: whether a layout that no guillotine can cut would hold more. */
+  readonly denser?: () => Denser;
 }
 
 /**
@@ -47,11 +50,11 @@ export function chooseCopies(kinds: readonly OrderedKind[], region: Size): Resul
   const tooLarge = kinds.find(({ cell, lies }) => waysToLie(cell, lies, room).length === 0);
   if (tooLarge !== undefined) return refuse(doesNotFit(tooLarge));
   const sizes = sizesOf(kinds, room);
-  const chosen =
+  const chosen: Chosen | 'cannot' | 'unknown' =
     kinds.length === 1 ? fullSheet(kinds[0] as OrderedKind, region) : sheetFor(kinds, sizes, region);
   if (chosen === 'cannot' || chosen === 'unknown') return refuse(doNotFitTogether(kinds, chosen));
 
-  const { copies, sheets, proven } = chosen;
+  const { copies, sheets, proven, denser } = chosen;
   const waiting = sizes.map(({ members }) =>
     members.map(({ kind }) => ({ kind, copies: copies[kind] as number })),
   );
@@ -63,13 +66,15 @@ export function chooseCopies(kinds: readonly OrderedKind[], region: Size): Resul
     ...cell,
     onItsSide: cell.onItsSide !== crossed.has(cell.kind),
   }));
-  return ok({ copies, sheets, cells, tree, proven });
+  return ok({ copies, sheets, cells, tree, proven, ...(denser && { denser }) });
 }
 
-function fullSheet({ cell, lies, quantity }: OrderedKind, region: Size): Sheets<CutTree> | 'cannot' {
-  const { count, tree, proven } = layIdentical(cell, lies, region);
+type Chosen = Sheets<CutTree> & Pick<Copies, 'denser'>;
+
+function fullSheet({ cell, lies, quantity }: OrderedKind, region: Size): Chosen | 'cannot' {
+  const { count, tree, proven, denser } = layIdentical(cell, lies, region);
   if (tree === undefined) return 'cannot';
-  return { copies: [count], sheets: Math.ceil(quantity / count), layOut: () => tree, proven };
+  return { copies: [count], sheets: Math.ceil(quantity / count), layOut: () => tree, proven, denser };
 }
 
 function sheetFor(

@@ -1,4 +1,5 @@
 // How many identical pieces a region can hold at the very most, however they are laid.
+import type { Stops } from './stops.ts';
 
 /**
  * No layout, cut by a guillotine or not, holds more cells of a x b in w x h: by area, and by bars. A cell is made of
@@ -16,6 +17,36 @@ export function mostCells(w: number, h: number, a: number, b: number): number {
 /** The least of the bounds on cells of a x b, lying either way, in w x h. Whole numbers (ticks); both ways must fit. */
 export function mostAnyhow(w: number, h: number, a: number, b: number): number {
   return Math.min(mostCells(w, h, a, b), mostByCounting(w, h, a, b));
+}
+
+/**
+ * The same bound for the parts of a room: no layout of the part up to two stops (by their places) holds more cells of
+ * a x b, lying either way. Parts are counted in line at the few ratios at which the count along the whole room turns.
+ */
+export function mostUpTo(
+  { across, up }: Stops,
+  a: number,
+  b: number,
+): (column: number, row: number) => number {
+  const [w, h] = [across.at(-1) as number, up.at(-1) as number];
+  const ofWhole = mostAnyhow(w, h, a, b);
+  const ratios = new Set([w, h].flatMap((room) => slopes(cornersInLine(room, a, b))).filter((r) => r > 0));
+  const alongW = Array.from(across, (stop) => cornersInLine(stop, a, b));
+  const alongH = Array.from(up, (stop) => cornersInLine(stop, a, b));
+  const counts = Array.from(ratios, (r) => ({
+    r,
+    across: Float64Array.from(alongW, (corners) => mostInLine(corners, r)),
+    up: Float64Array.from(alongH, (corners) => mostInLine(corners, r)),
+  }));
+  return (column, row) => {
+    if (column === across.length - 1 && row === up.length - 1) return ofWhole;
+    let most = mostCells(across[column] as number, up[row] as number, a, b);
+    for (const { r, across, up } of counts) {
+      const counted = ((across[column] as number) * (up[row] as number)) / r;
+      if (counted < most) most = Math.floor(counted + ROUNDING);
+    }
+    return most;
+  };
 }
 
 /** Areas in ticks are beyond the whole numbers that float64 holds; a bound may only err upwards. */

@@ -1,14 +1,23 @@
 // Pinwheels: five parts round a middle, the simplest layout that no edge-to-edge cut can part.
-import { mostCells } from './countBounds.ts';
-import { gapsOf, partings, type Stops } from './stops.ts';
-import { searchUnlimited } from './unlimitedSearch.ts';
-import type { Way } from './ways.ts';
+import { gapsOf, partingsOf, type Stops } from './stops.ts';
+import type { UnlimitedSearch } from './unlimitedSearch.ts';
 
-/** How many pinwheels and cuts are looked at before the search gives up. */
+/** How many pinwheels and cuts are looked at, those of the guillotine's search before it included, before the search gives up. */
 const MOST_LOOKED = 800_000;
 
 /** How deep pinwheels may lie within pinwheels. */
 const MOST_DEPTH = 3;
+
+/** What is searched: what a guillotine gets out of the parts, what no layout exceeds, and the area of a cell (ticks). */
+export interface PinwheelTask {
+  readonly search: UnlimitedSearch;
+  readonly stops: Stops;
+  /** No layout of the part that reaches to these stops holds more. */
+  readonly boundAt: (column: number, row: number) => number;
+  readonly area: number;
+}
+
+const UNKNOWN = -1;
 
 type Part = readonly [column: number, row: number];
 
@@ -19,31 +28,29 @@ type Part = readonly [column: number, row: number];
  * @source Morabito & Morales, J. Opl Res. Soc. 49 (1998) 819-828, a recursive procedure over first-order cuts (from
  * memory).
  */
-export function searchPinwheels(ways: readonly Way[], stops: Stops, count: number): number {
+export function searchPinwheels({ search, stops, boundAt, area }: PinwheelTask, count: number): number {
   const { across, up } = stops;
   const columns = across.length;
   const rows = up.length;
-  const { w: a, h: b } = ways[0] as Way;
-  const bound = (w: number, h: number) => mostCells(w, h, a, b);
-  const guillotine = searchUnlimited({
-    ways: ways.map((way) => ({ ...way, kind: 0, value: 1 })),
-    stops,
-    bound,
-  });
+  const partingsAcross = partingsOf(across);
+  const partingsUp = partingsOf(up);
   const gapsAcross = gapsOf(across);
   const gapsUp = gapsOf(up);
-  const bounds = new Int32Array(columns * rows).map((_, part) =>
-    bound(across[Math.floor(part / rows)] as number, up[part % rows] as number),
-  );
+  const bounds = new Int32Array(columns * rows).fill(UNKNOWN);
   const known = Array.from({ length: MOST_DEPTH + 1 }, () => new Map<number, number>());
   let looked = 0;
 
-  const mayLook = () => ++looked + guillotine.looked() <= MOST_LOOKED;
-  const mostAt = (column: number, row: number) => bounds[column * rows + row] as number;
+  const mayLook = () => ++looked + search.looked() <= MOST_LOOKED;
+
+  function mostAt(column: number, row: number): number {
+    const part = column * rows + row;
+    if (bounds[part] === UNKNOWN) bounds[part] = boundAt(column, row);
+    return bounds[part] as number;
+  }
 
   /** The most found in the part that reaches to these stops, with pinwheels `depth` deep. */
   function countAt(column: number, row: number, depth: number): number {
-    if (depth === 0) return guillotine.valueAt(column, row);
+    if (depth === 0) return search.valueOf(search.partAt(column, row));
     const part = column * rows + row;
     const before = known[depth]?.get(part);
     if (before !== undefined) return before;
@@ -67,7 +74,7 @@ export function searchPinwheels(ways: readonly Way[], stops: Stops, count: numbe
 
   function cutInTwo(column: number, row: number, depth: number, least: number): number {
     let best = least;
-    const beside = partings(across, column);
+    const beside = partingsAcross(column);
     for (let p = 0; p < beside.length && mayLook(); p += 2) {
       const [near, far] = [beside[p] as number, beside[p + 1] as number];
       if (mostAt(near, row) + mostAt(far, row) > best) {
@@ -81,7 +88,7 @@ export function searchPinwheels(ways: readonly Way[], stops: Stops, count: numbe
         );
       }
     }
-    const stacked = partings(up, row);
+    const stacked = partingsUp(row);
     for (let p = 0; p < stacked.length && mayLook(); p += 2) {
       const [near, far] = [stacked[p] as number, stacked[p + 1] as number];
       if (mostAt(column, near) + mostAt(column, far) > best) {
@@ -107,7 +114,7 @@ export function searchPinwheels(ways: readonly Way[], stops: Stops, count: numbe
     const w = across[column] as number;
     const h = up[row] as number;
     const most = mostAt(column, row);
-    const mostOn = (area: number) => Math.floor(area / (a * b) + 1e-9);
+    const mostOn = (room: number) => Math.floor(room / area + 1e-9);
     for (let x2 = 2; x2 < column; x2++) {
       const right = gapsAcross[column * columns + x2] as number;
       for (let y1 = 1; y1 < row - 1; y1++) {

@@ -97,6 +97,15 @@ export function partings(stops: Float64Array, index: number): Int32Array {
   return Int32Array.from(pairs);
 }
 
+/** The {@link partings} up to each stop, worked out when they are first asked for. */
+export function partingsOf(stops: Float64Array): (index: number) => Int32Array {
+  const known: Int32Array[] = [];
+  return (index) => {
+    known[index] ??= partings(stops, index);
+    return known[index];
+  };
+}
+
 /** For every two stops, `gaps[to * n + from]` is the last stop that fits between them, counted from the edge. */
 export function gapsOf(stops: Float64Array): Int32Array {
   const n = stops.length;

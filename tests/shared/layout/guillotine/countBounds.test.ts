@@ -1,8 +1,10 @@
 // The most cells that any layout can hold: the bound of Barnes on published instances, computed by another method, and layouts.
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { mostAnyhow, mostCells } from '../../../../shared/layout/guillotine/countBounds.ts';
+import { mostAnyhow, mostCells, mostUpTo } from '../../../../shared/layout/guillotine/countBounds.ts';
 import { layIdentical } from '../../../../shared/layout/guillotine/identical.ts';
+import { stopsFor } from '../../../../shared/layout/guillotine/stops.ts';
+import { mostIdentical } from '../../../kit/cutByBruteForce.ts';
 import { drawnCases } from '../../../kit/drawnCases.ts';
 import published from '../../../reference/cutting/identical_rectangles.json' with { type: 'json' };
 
@@ -41,6 +43,33 @@ it('is never less than what can be laid', () => {
     }),
     drawnCases(300),
   );
+});
+
+it('bounds every part of a room, the whole of it as closely as can be', () => {
+  const side = fc.integer({ min: 10, max: 20 });
+  const cell = fc.integer({ min: 2, max: 7 });
+  let closer = 0;
+  fc.assert(
+    fc.property(side, side, cell, cell, (w, h, a, b) => {
+      const ways = [
+        { w: a, h: b },
+        { w: b, h: a },
+      ];
+      const { across, up } = stopsFor(ways, { w, h });
+      const mostAt = mostUpTo({ across, up }, a, b);
+      for (const [column, x] of across.entries()) {
+        for (const [row, y] of up.entries()) {
+          const most = mostAt(column, row);
+          expect(most).toBeGreaterThanOrEqual(mostIdentical(x, y, a, b, true));
+          expect(most).toBeLessThanOrEqual(mostCells(x, y, a, b));
+          if (most < mostCells(x, y, a, b)) closer++;
+        }
+      }
+      expect(mostAt(across.length - 1, up.length - 1)).toBe(mostAnyhow(across.at(-1)!, up.at(-1)!, a, b));
+    }),
+    drawnCases(40),
+  );
+  expect(closer).toBeGreaterThan(20);
 });
 
 it('is the least of all ways to count the sides, and of the bound by bars', () => {
