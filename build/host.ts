@@ -13,7 +13,7 @@ const THREADS = {
   startArtWorker: join(house, 'electron/art/artWorker.ts'),
   startCoverageWorker: join(house, 'electron/coverage/coverageWorker.ts'),
   startGangWorker: join(house, 'electron/gang/gangWorker.ts'),
-  startSendWorker: join(house, 'electron/host/sendWorker.ts'),
+  startSendWorker: join(house, 'electron/job/sendWorker.ts'),
   startTicketWorker: join(house, 'electron/ticket/ticketWorker.ts'),
 };
 

@@ -11,8 +11,11 @@ const PURE_LIBRARIES: Readonly<Record<string, readonly string[]>> = {
   pdf: ['pdf-lib', '@cantoo/fontkit'],
 };
 
-/** What each part of shared/ may import of shared/, besides itself. */
-const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
+/** What each part of a layer may import of that layer, besides itself. */
+type Parts = Readonly<Record<string, readonly string[]>>;
+
+/** The trade itself, from its plain words up. */
+const SHARED_PARTS: Parts = {
   fault: [],
   geometry: [],
   units: ['fault'],
@@ -35,8 +38,28 @@ const SHARED_PARTS: Readonly<Record<string, readonly string[]>> = {
   contract: ['fault', 'geometry', 'units', 'layout', 'job', 'run', 'pdf', 'proof', 'library', 'ink', 'gang'],
 };
 
-/** What each room of the window may import of renderer/, besides itself. No room but the frame imports another room. */
-const RENDERER_PARTS: Readonly<Record<string, readonly string[]>> = {
+/** The floors of the host: kits, services that know nothing of a window, the services behind the contract, the shells. */
+const ELECTRON_PARTS: Parts = {
+  about: [],
+  demo: [],
+  disk: [],
+  thread: [],
+  art: ['disk', 'thread'],
+  gang: ['thread'],
+  proof: ['disk'],
+  send: ['disk'],
+  job: ['disk', 'thread', 'art', 'proof', 'send'],
+  coverage: ['thread', 'proof', 'job'],
+  ticket: ['about', 'disk', 'thread', 'art', 'job'],
+  host: ['about', 'disk', 'thread', 'art', 'gang', 'job', 'coverage', 'ticket'],
+  serve: ['host'],
+  cli: ['disk', 'demo', 'gang', 'proof', 'job', 'coverage', 'ticket'],
+  desktop: ['about', 'disk', 'host', 'serve'],
+  loopback: ['about', 'host', 'serve'],
+};
+
+/** The rooms of the window: none but the frame imports another room. */
+const RENDERER_PARTS: Parts = {
   look: [],
   actions: [],
   controls: [],
@@ -60,6 +83,9 @@ const RENDERER_PARTS: Readonly<Record<string, readonly string[]>> = {
   ],
 };
 
+/** The layers by their folders. */
+export const LAYER_PARTS = { shared: SHARED_PARTS, electron: ELECTRON_PARTS, renderer: RENDERER_PARTS };
+
 /** Where programs and threads start: what none of them reaches is dead. */
 export const ENTRIES: readonly string[] = [
   'electron/cli/turnlay.mjs',
@@ -68,7 +94,7 @@ export const ENTRIES: readonly string[] = [
   'electron/desktop/preload.ts',
   'electron/loopback/main.ts',
   ...['art/startArtWorker', 'coverage/startCoverageWorker', 'gang/startGangWorker'].map(threadAt),
-  ...['host/startSendWorker', 'ticket/startTicketWorker'].map(threadAt),
+  ...['job/startSendWorker', 'ticket/startTicketWorker'].map(threadAt),
   'renderer/main.tsx',
   'renderer/plan/planWorker.ts',
 ];
@@ -80,62 +106,54 @@ function threadAt(name: string): string {
 const anyOf = (paths: readonly string[]) =>
   `^(${paths.map((path) => path.replaceAll('.', '\\.')).join('|')})$`;
 
-function roomRule(part: string, allowed: readonly string[]): IForbiddenRuleType {
+function importRule(layer: string, part: string, allowed: readonly string[]): IForbiddenRuleType {
+  const known = [part, ...allowed];
   return {
-    name: `renderer-${part}-imports`,
-    comment: `renderer/${part} may import ${[part, ...allowed].join(', ')} of renderer/.`,
+    name: `${layer}-${part}-imports`,
+    comment: `${layer}/${part} may import ${known.join(', ')} of ${layer}/ and nothing above them.`,
     severity: 'error',
-    from: { path: `^renderer/${part}/` },
-    to: { path: '^renderer/', pathNot: `^renderer/(${[part, ...allowed].join('|')})/` },
+    from: { path: `^${layer}/${part}/` },
+    to: { path: `^${layer}/`, pathNot: `^${layer}/(${known.join('|')})/` },
   };
 }
 
-function partRules(part: string, allowed: readonly string[]): IForbiddenRuleType[] {
+/** `besides`: the files that lie in no part, as an expression. */
+function knownRule(layer: string, parts: Parts, besides = ''): IForbiddenRuleType {
+  const known = Object.keys(parts).map((part) => `${part}/`);
+  return {
+    name: `${layer}-parts-known`,
+    comment: `Every part of ${layer}/ has its rule here.`,
+    severity: 'error',
+    from: { path: `^${layer}/`, pathNot: `^${layer}/(${[...known, besides].filter(Boolean).join('|')})` },
+    to: {},
+  };
+}
+
+function librariesRule(part: string): IForbiddenRuleType {
   const libraries = PURE_LIBRARIES[part] ?? [];
-  return [
-    {
-      name: `shared-${part}-imports`,
-      comment: `shared/${part} may import ${[part, ...allowed].join(', ')} of shared/ and nothing above them.`,
-      severity: 'error',
-      from: { path: `^shared/${part}/` },
-      to: { path: '^shared/', pathNot: `^shared/(${[part, ...allowed].join('|')})/` },
+  return {
+    name: `shared-${part}-libraries`,
+    comment: `shared/${part} is pure: ${libraries.length === 0 ? 'no library' : libraries.join(' and ')} and nothing of Node.`,
+    severity: 'error',
+    from: { path: `^shared/${part}/` },
+    to: {
+      pathNot: [
+        '^shared/',
+        ...libraries.map((l) => `(^|/)node_modules/${l}/`),
+        ...libraries.map((l) => `^${l}$`),
+      ],
     },
-    {
-      name: `shared-${part}-libraries`,
-      comment: `shared/${part} is pure: ${libraries.length === 0 ? 'no library' : libraries.join(' and ')} and nothing of Node.`,
-      severity: 'error',
-      from: { path: `^shared/${part}/` },
-      to: {
-        pathNot: [
-          '^shared/',
-          ...libraries.map((l) => `(^|/)node_modules/${l}/`),
-          ...libraries.map((l) => `^${l}$`),
-        ],
-      },
-    },
-  ];
+  };
 }
 
 export const LAYER_RULES: IForbiddenRuleType[] = [
-  ...Object.entries(SHARED_PARTS).flatMap(([part, allowed]) => partRules(part, allowed)),
-  ...Object.entries(RENDERER_PARTS).map(([part, allowed]) => roomRule(part, allowed)),
-  {
-    name: 'renderer-parts-known',
-    comment: 'Every part of renderer/ has its rule here.',
-    severity: 'error',
-    from: {
-      path: '^renderer/',
-      pathNot: `^renderer/((${Object.keys(RENDERER_PARTS).join('|')})/|main\\.tsx$)`,
-    },
-    to: {},
-  },
-  {
-    name: 'shared-parts-known',
-    comment: 'Every part of shared/ has its rule here.',
-    severity: 'error',
-    from: { path: '^shared/', pathNot: `^shared/(${Object.keys(SHARED_PARTS).join('|')})/` },
-    to: {},
-  },
+  ...Object.entries(LAYER_PARTS).flatMap(([layer, parts]) =>
+    Object.entries(parts).map(([part, allowed]) => importRule(layer, part, allowed)),
+  ),
+  ...Object.keys(SHARED_PARTS).map(librariesRule),
+  knownRule('shared', SHARED_PARTS),
+  knownRule('electron', ELECTRON_PARTS),
+  knownRule('renderer', RENDERER_PARTS, 'main\\.tsx$'),
   {
     name: 'window-and-host-apart',
     comment: 'renderer/ and electron/ meet only in shared/.',

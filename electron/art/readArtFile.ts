@@ -1,8 +1,8 @@
 // Reading a file of art from the disk, with the mark by which it is known again.
-import { createHash } from 'node:crypto';
 import { readFile, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { sha256Of } from '../disk/hashes.ts';
 
 /** The largest file that is read, in bytes. @source common practice, no source */
 const LARGEST = 512 * 1024 * 1024;
@@ -27,7 +27,7 @@ export async function readArtFile(path: string, known?: string): Promise<Result<
     if (!found.isFile()) return refuse(noFile(path, name));
     if (found.size > LARGEST) return refuse(tooLarge(path, name, found.size));
     const bytes = await readFile(path);
-    const sha256 = known ?? createHash('sha256').update(bytes).digest('hex');
+    const sha256 = known ?? sha256Of(bytes);
     return ok({ name, bytes: new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.length), sha256 });
   } catch (error) {
     return refuse(unread(path, name, error));

@@ -6,7 +6,7 @@ import { writeLibrary } from '../../shared/library/readLibrary.ts';
 import { startingLibrary } from '../../shared/library/startingLibrary.ts';
 import { drawMenu, drawSupper, drawTag } from '../demo/art.ts';
 import { SUPPER_BRIEF, TABLE_BRIEF } from '../demo/briefs.ts';
-import { writingFault } from '../host/fileFaults.ts';
+import { writingFault } from '../disk/fileFaults.ts';
 import { answer, answerFault } from './answer.ts';
 import { lay } from './layCommand.ts';
 import { plan } from './planCommand.ts';

@@ -2,7 +2,7 @@
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { type GangProposal, gangOrderOf, proposeGang } from '../../shared/gang/gangJob.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
-import { readJson } from '../files/readJson.ts';
+import { readJson } from '../disk/readJson.ts';
 import { startPlanning } from '../gang/gangTask.ts';
 import { answer, answerFault, progress } from './answer.ts';
 

@@ -9,8 +9,8 @@ import { type Job, sheetOf } from '../../shared/job/job.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
 import { rebaseArt } from '../../shared/job/rebase.ts';
 import { showLength, showSize } from '../../shared/units/show.ts';
-import { readJson } from '../files/readJson.ts';
-import { JobFiles } from '../host/jobFiles.ts';
+import { JobFiles } from '../disk/jobFiles.ts';
+import { readJson } from '../disk/readJson.ts';
 import { layJob } from '../job/layJob.ts';
 import { answer, answerFault, progress } from './answer.ts';
 

@@ -13,7 +13,7 @@ import { type CoverageOfFaces, coverageFrom } from '../../shared/plan/coverageOf
 import { layOutCandidates } from '../../shared/plan/layOutCandidates.ts';
 import { RANKINGS, type Ranking, rank } from '../../shared/plan/rank.ts';
 import { measureJob } from '../coverage/jobCoverage.ts';
-import { readJson } from '../files/readJson.ts';
+import { readJson } from '../disk/readJson.ts';
 import { lookThroughArt } from '../job/layJob.ts';
 import { answer, answerFault, progress } from './answer.ts';
 import { describeCandidate, describeRefused, sayPlan } from './describePlan.ts';

@@ -1,6 +1,6 @@
 // `prove`: the files of a job that lie in a folder, opened again and compared with its art.
 import { resolve } from 'node:path';
-import { JobFiles } from '../host/jobFiles.ts';
+import { JobFiles } from '../disk/jobFiles.ts';
 import { proveJob } from '../job/proveJob.ts';
 import { writePictures } from '../proof/pictures.ts';
 import { answer, answerFault, progress } from './answer.ts';

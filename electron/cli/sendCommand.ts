@@ -1,6 +1,6 @@
 // `send`: both sides of a job into the RIP's folder, proved from what was written.
 import { resolve } from 'node:path';
-import { JobFiles } from '../host/jobFiles.ts';
+import { JobFiles } from '../disk/jobFiles.ts';
 import { sendJob } from '../job/sendJob.ts';
 import { writePictures } from '../proof/pictures.ts';
 import { answer, answerFault, progress } from './answer.ts';

@@ -3,8 +3,8 @@ import { basename, join, resolve } from 'node:path';
 import { ok, type Result } from '../../shared/fault/result.ts';
 import { readLibrary } from '../../shared/library/readLibrary.ts';
 import { type Stock, stockFrom } from '../../shared/runSheet/stock.ts';
-import { readJson } from '../files/readJson.ts';
-import { JobFiles } from '../host/jobFiles.ts';
+import { JobFiles } from '../disk/jobFiles.ts';
+import { readJson } from '../disk/readJson.ts';
 import { writeTicket } from '../ticket/writeTicket.ts';
 import { answer, answerFault } from './answer.ts';
 

@@ -1,7 +1,7 @@
 // The jobs that the system hands to the program: on the command line, from a second start, by a double click.
 import { extname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { JOB_ENDING } from '../host/entries.ts';
+import { JOB_ENDING } from '../disk/endings.ts';
 import { isJobLink } from '../host/jobLink.ts';
 
 /**

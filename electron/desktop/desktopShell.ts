@@ -3,7 +3,7 @@ import { extname } from 'node:path';
 import { type BrowserWindow, dialog, type FileFilter } from 'electron';
 import type { ActionName } from '../../shared/contract/actions.ts';
 import type { FileKind } from '../../shared/contract/choosing.ts';
-import { ART_ENDING, JOB_ENDING } from '../host/entries.ts';
+import { ART_ENDING, JOB_ENDING } from '../disk/endings.ts';
 import type { Shell } from '../host/shell.ts';
 import { showMenu } from './menu.ts';
 

@@ -2,7 +2,7 @@
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { app } from 'electron';
-import { homeOf } from '../host/home.ts';
+import { homeOf } from '../about/home.ts';
 import { isJobLink, LINK_SCHEME } from '../host/jobLink.ts';
 import { registerScheme } from './appScheme.ts';
 import { askedAmong } from './askedFiles.ts';

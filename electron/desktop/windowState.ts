@@ -2,7 +2,7 @@
 import { join } from 'node:path';
 import { type BrowserWindow, screen } from 'electron';
 import { z } from 'zod';
-import { OwnFile } from '../host/ownFile.ts';
+import { OwnFile } from '../disk/ownFile.ts';
 
 const stored = z.object({
   x: z.int().optional().catch(undefined),

@@ -5,9 +5,9 @@ import type { Art, TrimAsk } from '../../shared/contract/art.ts';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { type FoundTrim, findTrim } from '../../shared/pdf/art/findTrim.ts';
 import type { ArtReport, Inspection } from '../art/inspectArt.ts';
+import { readingFault } from '../disk/fileFaults.ts';
+import type { FileHashes } from '../disk/hashes.ts';
 import { type Entries, placeOf } from './entries.ts';
-import { readingFault } from './fileFaults.ts';
-import type { FileHashes } from './hashes.ts';
 
 /** Begins to look through a file. `sha256`: its hash, where it was worked out as the file came. */
 export type Inspect = (path: string, sha256: string | undefined) => Inspection;

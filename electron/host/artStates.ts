@@ -4,9 +4,10 @@ import { basename, dirname, extname, join } from 'node:path';
 import type { ArtState } from '../../shared/contract/art.ts';
 import type { Fault } from '../../shared/fault/result.ts';
 import { facesOf, type Job } from '../../shared/job/job.ts';
-import { systemCode } from '../send/sendFaults.ts';
-import { ART_ENDING, type Entries } from './entries.ts';
-import type { FileHashes } from './hashes.ts';
+import { ART_ENDING } from '../disk/endings.ts';
+import type { FileHashes } from '../disk/hashes.ts';
+import { systemCode } from '../disk/systemCode.ts';
+import type { Entries } from './entries.ts';
 
 /** The art files of a job by their paths, each with the hashes that its faces were laid out with. */
 export function artOfJob(job: Job): ReadonlyMap<string, ReadonlySet<string>> {

@@ -4,8 +4,9 @@ import { dirname, join } from 'node:path';
 import type { FileKind, Listing } from '../../shared/contract/choosing.ts';
 import type { FileEntry, FolderEntry } from '../../shared/contract/handles.ts';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
-import { ART_ENDING, type Entries, JOB_ENDING } from './entries.ts';
-import { readingFault, writingFault } from './fileFaults.ts';
+import { ART_ENDING, JOB_ENDING } from '../disk/endings.ts';
+import { readingFault, writingFault } from '../disk/fileFaults.ts';
+import type { Entries } from './entries.ts';
 
 const ENDINGS: Readonly<Record<FileKind, string>> = {
   job: JOB_ENDING,

@@ -10,10 +10,6 @@ import type {
 } from '../../shared/contract/handles.ts';
 import { HandleTable } from './handleTable.ts';
 
-/** The ending of job files, and the ending of art. */
-export const JOB_ENDING = '.turnlay';
-export const ART_ENDING = '.pdf';
-
 /** Everything on the disk that the window may ask for. Only paths that the person or a job of theirs named get in. */
 export class Entries {
   readonly files = new HandleTable<FileHandle>();

@@ -1,8 +1,8 @@
 // The code of a run sheet, followed: which of the jobs that were open here lately it names.
 import { basename } from 'node:path';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { JobFiles } from '../disk/jobFiles.ts';
 import { fingerprintOf } from '../job/fingerprint.ts';
-import { JobFiles } from './jobFiles.ts';
 
 /** The program's own kind of link. */
 export const LINK_SCHEME = 'turnlay';

@@ -6,10 +6,10 @@ import { z } from 'zod';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { writeJob } from '../../shared/job/jobFile.ts';
-import { systemCode } from '../send/sendFaults.ts';
-import { writingFault } from './fileFaults.ts';
-import { readJobText } from './jobFiles.ts';
-import { saveWhole } from './saveWhole.ts';
+import { writingFault } from '../disk/fileFaults.ts';
+import { readJobText } from '../disk/jobFiles.ts';
+import { saveWhole } from '../disk/saveWhole.ts';
+import { systemCode } from '../disk/systemCode.ts';
 
 const KEPT_ENDING = '.kept.json';
 /** Beside a kept job lies a file that its living host touches again and again. */

@@ -1,7 +1,7 @@
 // Where the logs of runs lie that were begun on this machine, so that what they teach can be gathered.
 import { join } from 'node:path';
 import { z } from 'zod';
-import { OwnFile } from './ownFile.ts';
+import { OwnFile } from '../disk/ownFile.ts';
 
 /** How many logs are remembered, the latest first. */
 const REMEMBERED = 500;

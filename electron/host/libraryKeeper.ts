@@ -7,12 +7,12 @@ import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Library } from '../../shared/library/library.ts';
 import { readLibrary, writeLibrary } from '../../shared/library/readLibrary.ts';
 import { startingLibrary } from '../../shared/library/startingLibrary.ts';
-import { readJson } from '../files/readJson.ts';
+import { writingFault } from '../disk/fileFaults.ts';
+import { OwnFile } from '../disk/ownFile.ts';
+import { readJson } from '../disk/readJson.ts';
+import { saveWhole } from '../disk/saveWhole.ts';
 import { newFileIn } from './browse.ts';
 import type { Entries } from './entries.ts';
-import { writingFault } from './fileFaults.ts';
-import { OwnFile } from './ownFile.ts';
-import { saveWhole } from './saveWhole.ts';
 
 /** The ending of libraries that are written for others. */
 const ENDING = '.json';

@@ -8,10 +8,11 @@ import { writeDocument } from '../../shared/pdf/document/writeDocument.ts';
 import type { Run } from '../../shared/run/run.ts';
 import { slipOf } from '../../shared/run/slip.ts';
 import { showSize } from '../../shared/units/show.ts';
+import { JOB_ENDING } from '../disk/endings.ts';
+import { writingFault } from '../disk/fileFaults.ts';
+import { saveWhole } from '../disk/saveWhole.ts';
 import { officeFaces } from '../ticket/officeFaces.ts';
-import { type Entries, JOB_ENDING } from './entries.ts';
-import { writingFault } from './fileFaults.ts';
-import { saveWhole } from './saveWhole.ts';
+import type { Entries } from './entries.ts';
 
 /**
  * Writes the slip of one delivery beside the job's file; one that was made before of the same delivery is replaced.

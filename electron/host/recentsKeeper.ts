@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import type { FileHandle } from '../../shared/contract/handles.ts';
 import type { Recent } from '../../shared/contract/openJob.ts';
+import { OwnFile } from '../disk/ownFile.ts';
 import type { Entries } from './entries.ts';
-import { OwnFile } from './ownFile.ts';
 
 /** How many are remembered. */
 const REMEMBERED = 12;

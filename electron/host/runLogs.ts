@@ -7,11 +7,11 @@ import type { Job } from '../../shared/job/job.ts';
 import type { RunEvent } from '../../shared/run/events.ts';
 import type { RunLog } from '../../shared/run/logText.ts';
 import { NOT_BEGUN, type Run } from '../../shared/run/run.ts';
-import { NODE_DISK } from '../send/disk.ts';
+import { NODE_DISK } from '../disk/disk.ts';
+import { addToRunLog, logPathOf, readRunLog } from '../disk/runLog.ts';
 import type { Entries } from './entries.ts';
 import { KnownLogs } from './knownLogs.ts';
 import { writePackingSlip } from './packingSlips.ts';
-import { addToRunLog, logPathOf, readRunLog } from './runLog.ts';
 
 /** How long a log must lie still before it is looked at, in ms: of changes in quick succession the last must be seen. */
 const STILL_FOR = 100;

@@ -1,17 +1,16 @@
 // The sendings and provings of this host: begun, followed, cancelled, and their pictures shown.
 import { lstat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import type { FolderHandle, SendHandle } from '../../shared/contract/handles.ts';
 import type { SendNews, SendPlan, SendState } from '../../shared/contract/sending.ts';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { nameJobFiles } from '../../shared/job/nameJobFiles.ts';
+import type { SendOutcome, SendReport, SendTask } from '../job/sendTask.ts';
+import { startSending } from '../job/startSending.ts';
 import type { Entries } from './entries.ts';
 import { newHandle, UNKNOWN_HANDLE } from './handleTable.ts';
-import type { SendOutcome, SendReport, SendTask } from './sendTask.ts';
-
-const START = new URL('./startSendWorker.mjs', import.meta.url);
 
 interface Sending {
   state: SendState;
@@ -53,7 +52,7 @@ export class Sends {
   begin(task: SendTask): SendHandle {
     this.#forgetEnded();
     const send = newHandle<SendHandle>();
-    const worker = new Worker(START, { workerData: task, execArgv: [] });
+    const worker = startSending(task);
     const sending: Sending = {
       state: { at: 'under-way', says: 'Beginning', part: 0 },
       worker,

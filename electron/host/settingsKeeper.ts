@@ -5,9 +5,9 @@ import { type Settings, type SettingsChange, THEMES } from '../../shared/contrac
 import { ok, type Result } from '../../shared/fault/result.ts';
 import { nameFiles, USUAL_FILE_NAMES } from '../../shared/job/fileNames.ts';
 import { UNITS } from '../../shared/units/length.ts';
+import { writingFault } from '../disk/fileFaults.ts';
+import { OwnFile } from '../disk/ownFile.ts';
 import type { Entries } from './entries.ts';
-import { writingFault } from './fileFaults.ts';
-import { OwnFile } from './ownFile.ts';
 
 const stored = z.object({
   units: z.enum(UNITS).catch('in'),

@@ -5,8 +5,8 @@ import { copyFile, mkdir, readdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join, sep } from 'node:path';
 import { Transform } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
-import { flushFile, flushFolder, NODE_DISK } from '../send/disk.ts';
-import type { FileHashes } from './hashes.ts';
+import { flushFile, flushFolder, NODE_DISK } from '../disk/disk.ts';
+import type { FileHashes } from '../disk/hashes.ts';
 
 /** How long art is kept that nobody has saved, in ms: a month. */
 const FORGOTTEN_AFTER = 30 * 24 * 60 * 60 * 1000;

@@ -4,8 +4,8 @@ import { ok, type Result } from '../../shared/fault/result.ts';
 import type { Brief } from '../../shared/job/brief.ts';
 import { facesOf, type Job } from '../../shared/job/job.ts';
 import { rebaseArt } from '../../shared/job/rebase.ts';
+import { rebaseJob } from '../disk/faceFiles.ts';
 import type { Entries } from './entries.ts';
-import { rebaseJob } from './faceFiles.ts';
 
 /** The files of art that a brief names, each once. */
 export function artFilesOf(brief: Brief): readonly string[] {

@@ -2,8 +2,8 @@
 import { basename } from 'node:path';
 import type { Job } from '../../shared/job/job.ts';
 import { writeJob } from '../../shared/job/jobFile.ts';
-import { rebaseJob } from '../host/faceFiles.ts';
-import { sha256Of } from '../host/hashes.ts';
+import { rebaseJob } from '../disk/faceFiles.ts';
+import { sha256Of } from '../disk/hashes.ts';
 
 /** The SHA-256 of what the job says, in hex: the same for the job in a window and the one read back from its file. */
 export function fingerprintOf(job: Job): string {

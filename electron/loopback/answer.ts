@@ -3,7 +3,7 @@ import type { ServerResponse } from 'node:http';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import type { ReadableStream } from 'node:stream/web';
-import { GUARDS } from '../host/serve/policy.ts';
+import { GUARDS } from '../serve/policy.ts';
 
 /** Answers with JSON. */
 export function answerJson(

@@ -1,7 +1,7 @@
 // The open line on which the loopback server tells the window what happens.
 import type { ServerResponse } from 'node:http';
 import type { Tell } from '../../shared/contract/host.ts';
-import { GUARDS } from '../host/serve/policy.ts';
+import { GUARDS } from '../serve/policy.ts';
 
 /** One line to the window; what happens while it is not open waits for the next. */
 export class EventLine {

@@ -5,8 +5,8 @@ import { resolve } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { homeOf } from '../host/home.ts';
-import { VERSION } from '../host/version.ts';
+import { homeOf } from '../about/home.ts';
+import { VERSION } from '../about/version.ts';
 import { openLoopback } from './openLoopback.ts';
 
 const { values, positionals } = parseArgs({

@@ -5,8 +5,8 @@ import { encode } from 'fast-png';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Look } from '../../shared/proof/looks.ts';
 import { cutMargin, type Picture } from '../../shared/proof/picture.ts';
-import { writingFault } from '../host/fileFaults.ts';
-import { saveWhole } from '../host/saveWhole.ts';
+import { writingFault } from '../disk/fileFaults.ts';
+import { saveWhole } from '../disk/saveWhole.ts';
 
 /** A picture of one position, as PNG. */
 export interface ProofPicture {

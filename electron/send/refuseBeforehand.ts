@@ -1,8 +1,8 @@
 // What can be refused before anything is written: names, the folder itself, and files that are there already.
 import { join } from 'node:path';
 import type { Fault } from '../../shared/fault/result.ts';
-import { type Disk, lookUp } from './disk.ts';
-import { systemCode } from './sendFaults.ts';
+import { type Disk, lookUp } from '../disk/disk.ts';
+import { systemCode } from '../disk/systemCode.ts';
 
 /** Why these names cannot be sent to this folder, or `undefined`. Throws what the system throws for other reasons. */
 export async function refuseBeforehand(

@@ -70,12 +70,6 @@ const SAYINGS: Readonly<
   },
 };
 
-/** The code of an error that the system reported, or `undefined` for a mistake of our own. */
-export function systemCode(error: unknown): string | undefined {
-  if (!(error instanceof Error) || !('code' in error)) return undefined;
-  return typeof error.code === 'string' && /^E[A-Z0-9]+$/.test(error.code) ? error.code : undefined;
-}
-
 /** The fault for an error of the system while `name` was being sent to `folder`. */
 export function faultOf(code: string, folder: string, name: string): Fault {
   const meaning = MEANINGS[code];

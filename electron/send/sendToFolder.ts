@@ -2,9 +2,10 @@
 import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
-import { type Disk, dropName, flushFolder, giveName, lookUp, NODE_DISK, writeWhole } from './disk.ts';
+import { type Disk, dropName, flushFolder, giveName, lookUp, NODE_DISK, writeWhole } from '../disk/disk.ts';
+import { systemCode } from '../disk/systemCode.ts';
 import { refuseBeforehand } from './refuseBeforehand.ts';
-import { faultOf, systemCode } from './sendFaults.ts';
+import { faultOf } from './sendFaults.ts';
 import { type StepBack, takeBack } from './takeBack.ts';
 
 /** A finished file on its way out. */

@@ -1,5 +1,5 @@
 // Leading a folder back to what it was, step by step.
-import { systemCode } from './sendFaults.ts';
+import { systemCode } from '../disk/systemCode.ts';
 
 /** One step back. */
 export interface StepBack {

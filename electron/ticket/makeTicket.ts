@@ -14,8 +14,8 @@ import type { Stock } from '../../shared/runSheet/stock.ts';
 import { type PageSizes, pageKey, unplacedFace } from '../../shared/ticket/placeContent.ts';
 import { writeCuts, writePlacements } from '../../shared/ticket/tables.ts';
 import { writeXjdf } from '../../shared/ticket/xjdf.ts';
+import { VERSION } from '../about/version.ts';
 import { openArtFile } from '../art/openArtFile.ts';
-import { VERSION } from '../host/version.ts';
 import { fingerprintOf } from '../job/fingerprint.ts';
 import { officeFaces } from './officeFaces.ts';
 

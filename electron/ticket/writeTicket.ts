@@ -5,9 +5,9 @@ import { pathToFileURL } from 'node:url';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { Stock } from '../../shared/runSheet/stock.ts';
-import { writtenBeside } from '../host/faceFiles.ts';
-import { writingFault } from '../host/fileFaults.ts';
-import { saveWhole } from '../host/saveWhole.ts';
+import { writtenBeside } from '../disk/faceFiles.ts';
+import { writingFault } from '../disk/fileFaults.ts';
+import { saveWhole } from '../disk/saveWhole.ts';
 import { makeTicket, type TicketPart } from './makeTicket.ts';
 
 export interface WriteTicketAsk {

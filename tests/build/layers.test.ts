@@ -1,12 +1,14 @@
 // The layers of the house are kept: the tree holds no violation, and one planted for each rule is caught.
-import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative, sep } from 'node:path';
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import { afterAll, describe, expect, it } from 'vitest';
-import { ENTRIES, LAYER_RULES } from '../../build/layers.ts';
+import { ENTRIES, LAYER_PARTS, LAYER_RULES } from '../../build/layers.ts';
 
 const HOUSE = ['shared', 'electron', 'renderer'];
+const ROOT = join(import.meta.dirname, '../..');
+const MAX_FILES_IN_FOLDER = 40;
 
 async function inspect(baseDir: string, folders: readonly string[]): Promise<ICruiseResult> {
   const { output } = await cruise([...folders], {
@@ -25,15 +27,59 @@ async function inspect(baseDir: string, folders: readonly string[]): Promise<ICr
 const broken = (result: ICruiseResult) =>
   [...new Set(result.summary.violations.map((v) => v.rule.name))].sort();
 
+/** The parts that no order of building would reach, since each waits for another of them; none where there is an order. */
+function circleOf(parts: Readonly<Record<string, readonly string[]>>): readonly string[] {
+  let left = Object.keys(parts);
+  for (;;) {
+    const waiting = left.filter((part) => parts[part]?.some((needed) => left.includes(needed)));
+    if (waiting.length === left.length) return left.sort();
+    left = waiting;
+  }
+}
+
+/** A folder and every folder in it, at any depth. */
+function foldersIn(folder: string): readonly string[] {
+  const within = readdirSync(folder, { withFileTypes: true, recursive: true });
+  return [folder, ...within.filter((e) => e.isDirectory()).map((e) => join(e.parentPath, e.name))];
+}
+
+const filesIn = (folder: string) =>
+  readdirSync(folder, { withFileTypes: true }).filter((e) => e.isFile()).length;
+
 describe('the layers', () => {
   it('are kept by every file of the house', async () => {
-    const result = await inspect(join(import.meta.dirname, '../..'), HOUSE);
+    const result = await inspect(ROOT, HOUSE);
     expect(result.summary.totalCruised).toBeGreaterThan(40);
     expect(result.summary.violations.map((v) => `${v.rule.name}: ${v.from} -> ${v.to}`)).toEqual([]);
   });
 
   it('know where programs start', () => {
-    expect(ENTRIES.filter((path) => !existsSync(join(import.meta.dirname, '../..', path)))).toEqual([]);
+    expect(ENTRIES.filter((path) => !existsSync(join(ROOT, path)))).toEqual([]);
+  });
+
+  it.each(Object.entries(LAYER_PARTS))(
+    'stand on each other in %s, in no circle of folders',
+    (_layer, parts) => {
+      expect(circleOf(parts)).toEqual([]);
+    },
+  );
+
+  it.each(Object.entries(LAYER_PARTS))('name the folders of %s, and no other', (layer, parts) => {
+    const inUse = foldersIn(join(ROOT, layer)).filter((folder) => filesIn(folder) > 0);
+    const names = inUse.flatMap((folder) => relative(join(ROOT, layer), folder).split(sep)[0] || []);
+    expect([...new Set(names)].sort()).toEqual(Object.keys(parts).sort());
+  });
+
+  it('would notice a circle of folders', () => {
+    const parts = { disk: [], job: ['disk', 'ticket'], host: ['job'], ticket: ['host'] };
+    expect(circleOf(parts)).toEqual(['host', 'job', 'ticket']);
+  });
+
+  it('have no folder that is hard to look over', () => {
+    const crowded = HOUSE.flatMap((layer) => foldersIn(join(ROOT, layer)))
+      .map((folder) => ({ folder: relative(ROOT, folder), files: filesIn(folder) }))
+      .filter(({ files }) => files > MAX_FILES_IN_FOLDER);
+    expect(crowded).toEqual([]);
   });
 
   const planted: string[] = [];
@@ -120,6 +166,39 @@ describe('the layers', () => {
       'no-circles',
       { 'electron/a.ts': use('./b.ts'), 'electron/b.ts': `${use('./a.ts')}export { used as other };\n` },
     ],
+    ['electron-disk-imports', { 'electron/disk/a.ts': use('../send/b.ts'), 'electron/send/b.ts': other }],
+    ['electron-thread-imports', { 'electron/thread/a.ts': use('../art/b.ts'), 'electron/art/b.ts': other }],
+    ['electron-about-imports', { 'electron/about/a.ts': use('../host/b.ts'), 'electron/host/b.ts': other }],
+    ['electron-demo-imports', { 'electron/demo/a.ts': use('../job/b.ts'), 'electron/job/b.ts': other }],
+    ['electron-art-imports', { 'electron/art/a.ts': use('../job/b.ts'), 'electron/job/b.ts': other }],
+    ['electron-gang-imports', { 'electron/gang/a.ts': use('../job/b.ts'), 'electron/job/b.ts': other }],
+    ['electron-proof-imports', { 'electron/proof/a.ts': use('../host/b.ts'), 'electron/host/b.ts': other }],
+    ['electron-send-imports', { 'electron/send/a.ts': use('../proof/b.ts'), 'electron/proof/b.ts': other }],
+    ['electron-job-imports', { 'electron/job/a.ts': use('../ticket/b.ts'), 'electron/ticket/b.ts': other }],
+    [
+      'electron-coverage-imports',
+      { 'electron/coverage/a.ts': use('../host/b.ts'), 'electron/host/b.ts': other },
+    ],
+    ['electron-ticket-imports', { 'electron/ticket/a.ts': use('../host/b.ts'), 'electron/host/b.ts': other }],
+    [
+      'electron-host-imports',
+      {
+        'electron/host/a.ts':
+          "import type { Other } from '../desktop/b.ts';\nexport const n = (o: Other) => o.n;\n",
+        'electron/desktop/b.ts': otherType,
+      },
+    ],
+    ['electron-serve-imports', { 'electron/serve/a.ts': use('../disk/b.ts'), 'electron/disk/b.ts': other }],
+    ['electron-cli-imports', { 'electron/cli/a.ts': use('../host/b.ts'), 'electron/host/b.ts': other }],
+    [
+      'electron-desktop-imports',
+      { 'electron/desktop/a.ts': use('../loopback/b.ts'), 'electron/loopback/b.ts': other },
+    ],
+    [
+      'electron-loopback-imports',
+      { 'electron/loopback/a.ts': use('../job/b.ts'), 'electron/job/b.ts': other },
+    ],
+    ['electron-parts-known', { 'electron/attic/a.ts': use('../disk/b.ts'), 'electron/disk/b.ts': other }],
     ['renderer-sheet-imports', { 'renderer/sheet/a.ts': use('../bench/b.ts'), 'renderer/bench/b.ts': other }],
     ['renderer-desk-imports', { 'renderer/desk/a.ts': use('../plan/b.ts'), 'renderer/plan/b.ts': other }],
     ['renderer-run-imports', { 'renderer/run/a.ts': use('../plan/b.ts'), 'renderer/plan/b.ts': other }],

@@ -1,7 +1,7 @@
 // The whole job as one story: from two dropped PDFs to proved sheets in the RIP's folder, with a planted fault found and
 // mended on the way, a host that dies, and everything undone and done again.
 import { readdirSync, writeFileSync } from 'node:fs';
-import { JobFiles } from '../../electron/host/jobFiles.ts';
+import { JobFiles } from '../../electron/disk/jobFiles.ts';
 import { BenchPage } from './kit/benchPage.ts';
 import { dropFiles } from './kit/dropFiles.ts';
 import { ShellPage } from './kit/shellPage.ts';

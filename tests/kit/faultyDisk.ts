@@ -1,6 +1,6 @@
 // A real disk on which one chosen step, or every step from there on, fails as a system would let it fail.
 import type { FileHandle } from 'node:fs/promises';
-import { type Disk, NODE_DISK } from '../../electron/send/disk.ts';
+import { type Disk, NODE_DISK } from '../../electron/disk/disk.ts';
 
 export interface FaultyDisk extends Disk {
   /** The steps taken so far, in order. */

@@ -1,6 +1,6 @@
 // The bench in the window, in the words of a person at it: where pieces lie on the screen, and what the list says of them.
 import { expect, type Locator, type Page } from '@playwright/test';
-import { JobFiles } from '../../../electron/host/jobFiles.ts';
+import { JobFiles } from '../../../electron/disk/jobFiles.ts';
 import { layJob } from '../../../electron/job/layJob.ts';
 import { fitInto, toScreen, type View } from '../../../shared/bench/view.ts';
 import { apply } from '../../../shared/geometry/transform.ts';

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { JobFiles } from '../../../electron/host/jobFiles.ts';
+import { JobFiles } from '../../../electron/disk/jobFiles.ts';
 import { fingerprintOf } from '../../../electron/job/fingerprint.ts';
 import { CALLS, type Group } from '../../../shared/contract/calls.ts';
 import { callChannel } from '../../../shared/contract/channels.ts';

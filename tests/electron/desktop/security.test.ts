@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { POLICY } from '../../../electron/host/serve/policy.ts';
+import { POLICY } from '../../../electron/serve/policy.ts';
 import { CALLS } from '../../../shared/contract/calls.ts';
 import { callChannel, DROPPED_CHANNEL } from '../../../shared/contract/channels.ts';
 import { buildDesktop, type DesktopRig, startDesktop, TIME_TO_BUILD } from '../../kit/desktopRig.ts';

@@ -5,7 +5,7 @@ import { _electron as electron } from 'playwright';
 import { afterEach, describe, expect, it } from 'vitest';
 import { builtApp } from '../../../build/builtApp.ts';
 import { electronBinary } from '../../../build/electronBinary.ts';
-import { POLICY } from '../../../electron/host/serve/policy.ts';
+import { POLICY } from '../../../electron/serve/policy.ts';
 import type { Host } from '../../../shared/contract/host.ts';
 import { TIME_TO_BUILD, until } from '../../kit/desktopRig.ts';
 import { testFolder } from '../../kit/folder.ts';

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { type Inspection, inspectArt } from '../../../electron/art/inspectArt.ts';
-import { sha256Of } from '../../../electron/host/hashes.ts';
+import { sha256Of } from '../../../electron/disk/hashes.ts';
 import type { ArtHandle } from '../../../shared/contract/handles.ts';
 import { granted } from '../../kit/granted.ts';
 import { codeOf, drop, dropFolder, type HostRig, openRig, putSupper } from '../../kit/hostRig.ts';

@@ -1,10 +1,10 @@
 // Art that moved or changed on the disk is reported, never silently replaced.
 import { appendFileSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { FileHashes } from '../../../electron/disk/hashes.ts';
 import { ArtStates } from '../../../electron/host/artStates.ts';
 import { ArtWatch } from '../../../electron/host/artWatch.ts';
 import { Entries } from '../../../electron/host/entries.ts';
-import { FileHashes } from '../../../electron/host/hashes.ts';
 import type { ArtState } from '../../../shared/contract/art.ts';
 import { rebaseArt } from '../../../shared/job/rebase.ts';
 import { granted } from '../../kit/granted.ts';

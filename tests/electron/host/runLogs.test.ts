@@ -9,8 +9,8 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { addToRunLog, logPathOf, readRunLog } from '../../../electron/host/runLog.ts';
-import { NODE_DISK } from '../../../electron/send/disk.ts';
+import { NODE_DISK } from '../../../electron/disk/disk.ts';
+import { addToRunLog, logPathOf, readRunLog } from '../../../electron/disk/runLog.ts';
 import type { FileHandle } from '../../../shared/contract/handles.ts';
 import type { RunEvent } from '../../../shared/run/events.ts';
 import { writeEntry } from '../../../shared/run/logText.ts';

@@ -2,7 +2,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { FileHashes } from '../../../electron/host/hashes.ts';
+import { FileHashes } from '../../../electron/disk/hashes.ts';
 import { TakenIn } from '../../../electron/host/takenIn.ts';
 import { testFolder } from '../../kit/folder.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { faultOf, systemCode } from '../../../electron/send/sendFaults.ts';
+import { systemCode } from '../../../electron/disk/systemCode.ts';
+import { faultOf } from '../../../electron/send/sendFaults.ts';
 import { systemError } from '../../kit/faultyDisk.ts';
 
 describe('what the system refuses', () => {

@@ -12,7 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { NODE_DISK } from '../../../electron/send/disk.ts';
+import { NODE_DISK } from '../../../electron/disk/disk.ts';
 import { type Outgoing, type SendOptions, sendToFolder } from '../../../electron/send/sendToFolder.ts';
 import { ok, refuse } from '../../../shared/fault/result.ts';
 import { faultyDisk, systemError } from '../../kit/faultyDisk.ts';

@@ -4,7 +4,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { drawSupper } from '../../../electron/demo/art.ts';
-import { rebaseJob } from '../../../electron/host/faceFiles.ts';
+import { rebaseJob } from '../../../electron/disk/faceFiles.ts';
 import { fingerprintOf } from '../../../electron/job/fingerprint.ts';
 import { writeTicket } from '../../../electron/ticket/writeTicket.ts';
 import type { FolderHandle } from '../../../shared/contract/handles.ts';

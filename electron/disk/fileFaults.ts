@@ -1,6 +1,6 @@
 // What goes wrong with files that a person opens and saves, said so that they know what to do.
 import type { Fault } from '../../shared/fault/result.ts';
-import { systemCode } from '../send/sendFaults.ts';
+import { systemCode } from './systemCode.ts';
 
 /** The fault for an error of the system while a file was read. Throws what is a mistake of our own. */
 export function readingFault(error: unknown, path: string): Fault {

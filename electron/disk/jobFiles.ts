@@ -7,10 +7,11 @@ import { readJob, writeJob } from '../../shared/job/jobFile.ts';
 import { foundFrom, rebaseJob, writtenBeside } from './faceFiles.ts';
 import { readingFault, writingFault } from './fileFaults.ts';
 import { sha256Of } from './hashes.ts';
+import { parseJson } from './readJson.ts';
 import { saveWhole } from './saveWhole.ts';
 
-/** Far more than a job of ten thousand positions needs, in bytes. */
-const LARGEST = 64 * 1024 * 1024;
+/** Far more than a job of ten thousand positions needs. */
+const MAX_JOB_BYTES = 64 * 1024 * 1024;
 
 /** The job files that this host has read or written, so that it notices when somebody else changes one. */
 export class JobFiles {
@@ -59,29 +60,25 @@ export class JobFiles {
 
 /** The job in a text; `path` is what its art is named from. */
 export function readJobText(text: string, path: string): Result<Job> {
-  const json = readJson(text, path);
+  const json = parseJson(text, () => notJson(path));
   if (!json.ok) return json;
   const job = readJob(json.value);
   return job.ok ? ok(rebaseJob(job.value, foundFrom(path))) : job;
 }
 
-function readJson(text: string, path: string): Result<unknown> {
-  try {
-    return ok(JSON.parse(text));
-  } catch {
-    return refuse({
-      code: 'job-invalid',
-      message: `${basename(path)} is not a job file: it is not JSON.`,
-      remedy: 'Choose a job that was saved by this program, or an earlier copy of this one.',
-      where: path,
-    });
-  }
+function notJson(path: string): Fault {
+  return {
+    code: 'job-invalid',
+    message: `${basename(path)} is not a job file: it is not JSON.`,
+    remedy: 'Choose a job that was saved by this program, or an earlier copy of this one.',
+    where: path,
+  };
 }
 
 async function readBytes(path: string): Promise<Result<Buffer>> {
   try {
     const { size } = await stat(path);
-    if (size > LARGEST) return refuse(tooLarge(path));
+    if (size > MAX_JOB_BYTES) return refuse(tooLarge(path));
     return ok(await readFile(path));
   } catch (error) {
     return refuse(readingFault(error, path));

@@ -1,6 +1,6 @@
 // What the program runs on, as it is told in the About box.
 import { expect, it } from 'vitest';
-import { runsOn } from '../../../electron/host/runsOn.ts';
+import { runsOn } from '../../../electron/about/runsOn.ts';
 
 it('the desktop program names Electron, Chromium and Node.js with their versions, the other Node.js alone', () => {
   const versions = { node: '24.1.0', v8: '13.6', electron: '45.5.0', chrome: '150.0.1' };

@@ -1,6 +1,6 @@
 // The few things that sending does to a disk, as Node offers them.
 import * as node from 'node:fs/promises';
-import { systemCode } from './sendFaults.ts';
+import { systemCode } from './systemCode.ts';
 
 export type Disk = Pick<typeof node, 'stat' | 'lstat' | 'open' | 'readFile' | 'link' | 'rename' | 'unlink'>;
 

@@ -1,6 +1,6 @@
 // What a person reads when a file cannot be read or written: always what to do, and never a mistake of our own hidden.
 import { describe, expect, it } from 'vitest';
-import { readingFault, writingFault } from '../../../electron/host/fileFaults.ts';
+import { readingFault, writingFault } from '../../../electron/disk/fileFaults.ts';
 import { systemError } from '../../kit/faultyDisk.ts';
 
 describe('a file that fails', () => {

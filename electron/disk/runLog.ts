@@ -4,10 +4,10 @@ import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { RunEvent } from '../../shared/run/events.ts';
 import { type RunLog, readLog, writeEntry } from '../../shared/run/logText.ts';
 import { addEntry } from '../../shared/run/run.ts';
-import { appendWhole, type Disk, flushFolder } from '../send/disk.ts';
-import { systemCode } from '../send/sendFaults.ts';
-import { JOB_ENDING } from './entries.ts';
+import { appendWhole, type Disk, flushFolder } from './disk.ts';
+import { JOB_ENDING } from './endings.ts';
 import { readingFault, writingFault } from './fileFaults.ts';
+import { systemCode } from './systemCode.ts';
 
 const LOG_ENDING = '.run.jsonl';
 const LINE_END = 0x0a;

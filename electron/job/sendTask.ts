@@ -3,10 +3,10 @@ import type { Fault } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { SidePage } from '../../shared/job/nameJobFiles.ts';
 import type { ProofReport } from '../../shared/proof/finding.ts';
-import { proveJob } from '../job/proveJob.ts';
-import { sendJob } from '../job/sendJob.ts';
 import type { ProofPicture } from '../proof/pictures.ts';
 import type { SheetsProof } from '../proof/proveSheets.ts';
+import { proveJob } from './proveJob.ts';
+import { sendJob } from './sendJob.ts';
 
 /** Plain values, sent between threads. The faces of the job name whole paths. */
 export interface SendTask {

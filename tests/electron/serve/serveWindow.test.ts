@@ -2,10 +2,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { POLICY } from '../../../../electron/host/serve/policy.ts';
-import { readRange } from '../../../../electron/host/serve/range.ts';
-import { serveWindow } from '../../../../electron/host/serve/serveWindow.ts';
-import { testFolder } from '../../../kit/folder.ts';
+import { POLICY } from '../../../electron/serve/policy.ts';
+import { readRange } from '../../../electron/serve/range.ts';
+import { serveWindow } from '../../../electron/serve/serveWindow.ts';
+import { testFolder } from '../../kit/folder.ts';
 
 const folder = testFolder();
 const window = join(folder.path, 'renderer');

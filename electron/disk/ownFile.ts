@@ -2,8 +2,8 @@
 import { mkdir, readFile, rename } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import type { z } from 'zod';
-import { systemCode } from '../send/sendFaults.ts';
 import { saveWhole } from './saveWhole.ts';
+import { systemCode } from './systemCode.ts';
 
 /** One such file. What it holds is read once and then known; every change is on the disk before it is answered. */
 export class OwnFile<T> {

@@ -2,7 +2,7 @@
 import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { saveWhole } from '../../../electron/host/saveWhole.ts';
+import { saveWhole } from '../../../electron/disk/saveWhole.ts';
 import { testFolder } from '../../kit/folder.ts';
 
 const folder = testFolder();

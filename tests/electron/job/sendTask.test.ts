@@ -1,8 +1,8 @@
 // Sending and proving as one task: how it ends, whatever happens on the way, and that nothing half written stays.
 import { existsSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { JobFiles } from '../../../electron/host/jobFiles.ts';
-import { doSendTask, type SendReport, type SendTask } from '../../../electron/host/sendTask.ts';
+import { JobFiles } from '../../../electron/disk/jobFiles.ts';
+import { doSendTask, type SendReport, type SendTask } from '../../../electron/job/sendTask.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { otherFace } from '../../../shared/layout/position.ts';
 import { granted } from '../../kit/granted.ts';

@@ -1,7 +1,7 @@
 // Where the program keeps what is its own, on each system.
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { homeOf } from '../../../electron/host/home.ts';
+import { homeOf } from '../../../electron/about/home.ts';
 
 const at = (platform: NodeJS.Platform, env: Record<string, string> = {}) =>
   homeOf({ platform, env, userHome: '/people/wren' });

@@ -1,8 +1,8 @@
 // What the window loads: its own page and scripts, the art by handle, and the pictures of proofs.
 import { readFile } from 'node:fs/promises';
 import { extname, join, sep } from 'node:path';
-import type { ArtHandle } from '../../../shared/contract/handles.ts';
-import type { OpenedHost } from '../openHost.ts';
+import type { ArtHandle } from '../../shared/contract/handles.ts';
+import type { OpenedHost } from '../host/openHost.ts';
 import { GUARDS } from './policy.ts';
 import { serveFile } from './serveFile.ts';
 

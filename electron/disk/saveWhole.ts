@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { realpath, rename } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { dropName, flushFolder, giveName, NODE_DISK, writeWhole } from '../send/disk.ts';
+import { dropName, flushFolder, giveName, NODE_DISK, writeWhole } from './disk.ts';
 
 /**
  * Writes the file. Whoever reads it meanwhile sees the old one or the new one, never a part; after a failure the old
