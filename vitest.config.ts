@@ -14,7 +14,15 @@ export default defineConfig({
         // What is pure keeps nothing between tests, so that its files need no world of their own each.
         test: { name: 'shared', include: [SHARED], isolate: false },
       },
-      { extends: true, test: { name: 'house', include: ['tests/**/*.test.ts'], exclude: [SHARED] } },
+      {
+        extends: true,
+        test: {
+          name: 'house',
+          include: ['tests/**/*.test.ts'],
+          exclude: [SHARED],
+          globalSetup: ['tests/kit/builtThreads.ts'],
+        },
+      },
     ],
   },
 });

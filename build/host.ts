@@ -77,6 +77,9 @@ export async function buildHost(folder: string, shipped: ShippedFiles = new Set(
 export const buildCli = (folder: string, shipped: ShippedFiles): Promise<void> =>
   buildModules(CLI_MODULES, folder, shipped, { splitting: true, chunkNames: 'part-[hash]' });
 
+/** Bundles the threads alone into a folder, as the tests start them. */
+export const buildThreads = (folder: string): Promise<void> => buildModules(THREADS, folder, new Set());
+
 /** Bundles programs that are modules; split, what several of them load, or load later, lies in files of its own. */
 async function buildModules(
   entryPoints: Readonly<Record<string, string>>,

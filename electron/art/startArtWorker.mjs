@@ -1,5 +1,4 @@
-// Starts the art worker from its source: a thread does not inherit what makes its parent understand TypeScript.
-import { register } from 'tsx/esm/api';
+// Starts the art worker.
+import { startThread } from '../thread/startThread.mjs';
 
-register();
-await import('./artWorker.ts');
+await startThread('startArtWorker', () => import('./artWorker.ts'));

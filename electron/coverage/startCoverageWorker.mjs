@@ -1,5 +1,4 @@
-// Starts the thread that measures ink from its source: a thread does not inherit what makes its parent understand TypeScript.
-import { register } from 'tsx/esm/api';
+// Starts the thread that measures ink.
+import { startThread } from '../thread/startThread.mjs';
 
-register();
-await import('./coverageWorker.ts');
+await startThread('startCoverageWorker', () => import('./coverageWorker.ts'));

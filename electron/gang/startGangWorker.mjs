@@ -1,5 +1,4 @@
-// Starts the thread that plans gang runs from its source: a thread does not inherit what makes its parent understand TypeScript.
-import { register } from 'tsx/esm/api';
+// Starts the thread that plans gang runs.
+import { startThread } from '../thread/startThread.mjs';
 
-register();
-await import('./gangWorker.ts');
+await startThread('startGangWorker', () => import('./gangWorker.ts'));

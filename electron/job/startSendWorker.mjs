@@ -1,5 +1,4 @@
-// Starts the thread that sends from its source: a thread does not inherit what makes its parent understand TypeScript.
-import { register } from 'tsx/esm/api';
+// Starts the thread that sends.
+import { startThread } from '../thread/startThread.mjs';
 
-register();
-await import('./sendWorker.ts');
+await startThread('startSendWorker', () => import('./sendWorker.ts'));

@@ -1,5 +1,4 @@
-// Starts the thread that makes papers from its source: a thread does not inherit what makes its parent understand TypeScript.
-import { register } from 'tsx/esm/api';
+// Starts the thread that makes papers.
+import { startThread } from '../thread/startThread.mjs';
 
-register();
-await import('./ticketWorker.ts');
+await startThread('startTicketWorker', () => import('./ticketWorker.ts'));
