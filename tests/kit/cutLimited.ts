@@ -34,11 +34,12 @@ export function cutLimited(offers: readonly LimitedOffer[], region: Size, effort
     copies: offers.map((offer) => offer.copies),
   };
   const least = Math.min(...task.values);
-  const { found, proven, bound } = searchLimited<CutTree>(task, least, effort, {
+  const search = searchLimited<CutTree>(task, least, effort, {
     block: ({ kind, onItsSide }, across, up) =>
       blockOf(kind, (offers[kind] as Offer).cell, { onItsSide, across, up }),
     join: joinParts,
   });
+  const { found, proven, bound } = search.run();
   const tree = found?.layout;
   return { value: found?.value ?? 0, cells: tree === undefined ? [] : cellsOf(tree), tree, proven, bound };
 }

@@ -1,5 +1,5 @@
 // One direction of a region, divided at stops that are few enough to work with.
-import { gapsOf, lastStop, partings, type Run, sumsOf } from './stops.ts';
+import { gapsOf, partings, type Run, stopFinder, sumsOf } from './stops.ts';
 
 /**
  * A direction and its stops. Where all stops are too many, lengths are counted in a coarser unit and pieces are
@@ -30,12 +30,13 @@ export function axisOf(runs: readonly Run[], room: number, most: number): Axis {
       units,
     );
   const stops = all ?? coarse();
+  const find = stopFinder(stops);
   return {
     stops,
     exact: all !== undefined,
     gaps: gapsOf(stops),
     partings: Array.from(stops, (_, index) => partings(stops, index)),
-    endOf: (length) => lastStop(stops, units - Math.floor((room - length) / unit)),
-    sizeOf: (length) => lastStop(stops, Math.floor(length / unit)),
+    endOf: (length) => find(units - Math.floor((room - length) / unit)),
+    sizeOf: (length) => find(Math.floor(length / unit)),
   };
 }

@@ -1,5 +1,5 @@
 // A few of the stops of a direction, well chosen: enough for a good layout, too few to prove one the best.
-import { lastStop, type Run, sumsOf } from './stops.ts';
+import { type Run, sumsOf } from './stops.ts';
 
 /** With this many stops there are enough for a good layout. */
 const ENOUGH_STOPS = 80;
@@ -33,19 +33,4 @@ function halveWidestGap(stops: number[]): void {
   const gap = (k: number) => (stops[k] as number) - (stops[k - 1] as number);
   for (let k = 2; k < stops.length; k++) if (gap(k) > gap(widest)) widest = k;
   stops.splice(widest, 0, (stops[widest - 1] as number) + Math.floor(gap(widest) / 2));
-}
-
-/** How finely the table of {@link stopFinder} divides the room. */
-const TABLE_SIZE = 2048;
-
-/** A function that finds, as `lastStop` does but faster, the index of the last stop no farther than a length >= 0. */
-export function stopFinder(stops: Float64Array): (length: number) => number {
-  const unit = (stops.at(-1) as number) / TABLE_SIZE;
-  const table = Int32Array.from({ length: TABLE_SIZE + 1 }, (_, k) => lastStop(stops, Math.floor(k * unit)));
-  return (length) => {
-    let stop = table[Math.min(TABLE_SIZE, Math.floor(length / unit))] as number;
-    while (stop > 0 && (stops[stop] as number) > length) stop--;
-    while (stop + 1 < stops.length && (stops[stop + 1] as number) <= length) stop++;
-    return stop;
-  };
 }

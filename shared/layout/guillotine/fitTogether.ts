@@ -28,8 +28,6 @@ export function fitTogether(
   if (total(areas, copies) > room.w * room.h) return 'cannot';
   const inBlocks = layInKindBlocks(sizes, copies, room, 1) ?? layInKindBlocks(sizes, copies, room, 2);
   if (inBlocks !== undefined) return { layOut: () => inBlocks };
-  const partByPart = layPartByPart(sizes, copies, room).tree;
-  if (partByPart !== undefined) return { layOut: () => partByPart };
 
   // All copies are laid when the layout is worth as much as they are; a cell is worth what it covers.
   const smallest = Math.min(...areas);
@@ -42,10 +40,16 @@ export function fitTogether(
       blockOf(kind, (sizes[kind] as SizeOnSheet).cell, { onItsSide, across, up }),
     join: joinParts,
   });
-  const { found } = search;
+  if (search.isRuledOut(FEW_ROUNDS)) return 'cannot';
+  const partByPart = layPartByPart(sizes, copies, room).tree;
+  if (partByPart !== undefined) return { layOut: () => partByPart };
+  const { found, proven } = search.run();
   if (found !== undefined) return { layOut: () => found.layout };
-  return search.proven ? 'cannot' : 'unknown';
+  return proven ? 'cannot' : 'unknown';
 }
+
+/** Prices that show that the copies are too many mostly do so at once. */
+const FEW_ROUNDS = 2;
 
 /** What the smallest cell is worth. */
 const SHARES = 1000;

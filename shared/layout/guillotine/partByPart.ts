@@ -1,9 +1,10 @@
 // A good layout within the copies there are, quickly: one for each part of the room, made of those of smaller parts.
 import type { Size } from '../../geometry/space.ts';
 import { blockOf, type CutTree } from './cutTree.ts';
-import { fewStops, stopFinder } from './fewStops.ts';
+import { fewStops } from './fewStops.ts';
 import { joinParts } from './joinParts.ts';
 import type { SizeOnSheet } from './sizes.ts';
+import { stopFinder } from './stops.ts';
 import type { Way } from './ways.ts';
 
 /** How often the parts are filled, each time with other worths of the copies. */

@@ -21,19 +21,20 @@ const LEAST_STEP = 0.01;
 const AIM = 0.99;
 
 /**
- * Looks for the prices that give the least bound, `rounds` times at most: kinds that the unlimited layout uses too often
- * get dearer, those it leaves over get cheaper. Ends as soon as the bound falls below `toBeat`, the value that a
- * layout must reach to be of interest; layouts found on the way raise it by their value and `step`.
+ * A search for the prices that give the least bound, to be taken as far as one likes: it goes on until so many rounds
+ * are done in all. Kinds that the unlimited layout uses too often get dearer, those it leaves over get cheaper. Ends
+ * as soon as the bound falls below `toBeat`, the value that a layout must reach to be of interest; layouts found on the
+ * way raise it by their value and `step`.
  *
  * @source Lagrangian relaxation with subgradient steps: Held, Wolfe & Crowder, Mathematical Programming 6 (1974) 62-88
  * (from memory).
  */
-export function findPrices<T>(
+export function searchPrices<T>(
   task: LimitedTask,
   axes: Axes,
   builder: Builder<T>,
-  search: { readonly rounds: number; readonly toBeat: number; readonly above: (value: number) => number },
-): Priced<T> {
+  search: { readonly toBeat: number; readonly above: (value: number) => number },
+): (rounds: number) => Priced<T> {
   const { values, copies } = task;
   const parts = axes.across.stops.length * axes.up.stops.length;
   const tables: Relaxation = { most: new Float64Array(parts), choices: new Int32Array(parts) };
@@ -44,8 +45,11 @@ export function findPrices<T>(
   let toBeat = search.toBeat;
   let size = 1;
   let idle = 0;
+  let done = 0;
+  let ended = false;
 
-  for (let round = 0; round < search.rounds && best.bound >= toBeat && size > LEAST_STEP; round++) {
+  /** One round: the bound by the prices as they are, and the next prices. Ends where no others would better the bound. */
+  function improve(): void {
     for (let k = 0; k < worth.length; k++) worth[k] = (values[k] as number) - (prices[k] as number);
     relax(task, axes, worth, tables);
     const bound = prices.reduce(
@@ -53,15 +57,7 @@ export function findPrices<T>(
       tables.most[parts - 1] as number,
     );
     const used = countKinds(task, axes, tables);
-    const value = used.reduce(
-      (sum, n, k) => sum + Math.min(n, copies[k] as number) * (values[k] as number),
-      0,
-    );
-    if (value >= toBeat && axes.across.exact && axes.up.exact) {
-      const layout = layoutWithin(task, axes, tables, builder);
-      if (layout !== undefined) found = { value, layout };
-      toBeat = search.above(value);
-    }
+    keepLayout(used);
     if (bound < best.bound) {
       best.bound = bound;
       best.prices.set(prices);
@@ -70,21 +66,42 @@ export function findPrices<T>(
       prices.set(best.prices);
       size /= 2;
       idle = 0;
-      continue;
+      return;
     }
+    changePrices(bound, used);
+  }
+
+  /** Keeps the relaxed layout, without the copies that there are not, if it is worth more than asked. */
+  function keepLayout(used: readonly number[]): void {
+    if (!axes.across.exact || !axes.up.exact) return;
+    const value = used.reduce(
+      (sum, n, k) => sum + Math.min(n, copies[k] as number) * (values[k] as number),
+      0,
+    );
+    if (value < toBeat) return;
+    const layout = layoutWithin(task, axes, tables, builder);
+    if (layout !== undefined) found = { value, layout };
+    toBeat = search.above(value);
+  }
+
+  function changePrices(bound: number, used: readonly number[]): void {
     const spare = used.map((n, k) => {
       const left = (copies[k] as number) - n;
       return left > 0 && prices[k] === 0 ? 0 : left;
     });
     const length = spare.reduce((sum, left) => sum + left * left, 0);
-    if (length === 0) break;
-    if (toBeat === Infinity) break;
+    ended = length === 0 || toBeat === Infinity;
+    if (ended) return;
     const by = (size * (bound - AIM * toBeat)) / length;
     for (let k = 0; k < prices.length; k++)
       prices[k] = Math.max(0, (prices[k] as number) - by * (spare[k] as number));
   }
-  for (let k = 0; k < worth.length; k++) worth[k] = (values[k] as number) - (best.prices[k] as number);
-  return { worth, bound: best.bound, found };
+
+  return (rounds) => {
+    for (; done < rounds && !ended && best.bound >= toBeat && size > LEAST_STEP; done++) improve();
+    const worth = Float64Array.from(values, (value, k) => value - (best.prices[k] as number));
+    return { worth, bound: best.bound, found };
+  };
 }
 
 function countKinds(task: LimitedTask, axes: Axes, tables: Relaxation): number[] {

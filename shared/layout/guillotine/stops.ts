@@ -80,6 +80,21 @@ export function lastStop(stops: Float64Array, length: number): number {
   return low;
 }
 
+/** How finely the table of {@link stopFinder} divides the room. */
+const TABLE_SIZE = 2048;
+
+/** A function that finds, as {@link lastStop} does but faster, the index of the last stop no farther than a length >= 0. */
+export function stopFinder(stops: Float64Array): (length: number) => number {
+  const unit = Math.max(1, stops.at(-1) as number) / TABLE_SIZE;
+  const table = Int32Array.from({ length: TABLE_SIZE + 1 }, (_, k) => lastStop(stops, Math.floor(k * unit)));
+  return (length) => {
+    let stop = table[Math.min(TABLE_SIZE, Math.floor(length / unit))] as number;
+    while (stop > 0 && (stops[stop] as number) > length) stop--;
+    while (stop + 1 < stops.length && (stops[stop + 1] as number) <= length) stop++;
+    return stop;
+  };
+}
+
 /**
  * The cuts worth trying in a part that is as long as stop `index`: pairs of stops (near, far), one after the other in
  * the answer, near <= far, that fit into it together and of which neither can be longer without the other giving way.

@@ -6,7 +6,7 @@ import { Boxes, type NewBox } from '../../../../shared/layout/guillotine/boxes.t
 import { HopefulFirst } from '../../../../shared/layout/guillotine/hopefulFirst.ts';
 import { type Effort, searchLimited } from '../../../../shared/layout/guillotine/limitedSearch.ts';
 import { axesOf, type LimitedTask } from '../../../../shared/layout/guillotine/limitedTask.ts';
-import { findPrices } from '../../../../shared/layout/guillotine/prices.ts';
+import { searchPrices } from '../../../../shared/layout/guillotine/prices.ts';
 import {
   mostOutside,
   type Relaxation,
@@ -207,7 +207,7 @@ describe('a relaxation', () => {
 });
 
 describe('prices', () => {
-  const search = { rounds: 200, toBeat: 1, above: (value: number) => value + 1 };
+  const search = { toBeat: 1, above: (value: number) => value + 1 };
 
   it('bring the bound down to the optimum where copies are what limits it', () => {
     // Ten of the dear one would fill the sheet; there is one of it.
@@ -215,7 +215,7 @@ describe('prices', () => {
       { w: 1, h: 1, value: 10, copies: 1 },
       { w: 1, h: 1, value: 3, copies: 20 },
     ]);
-    const { bound, worth, found } = findPrices(task, axesOf(task, 100), spelt, search);
+    const { bound, worth, found } = searchPrices(task, axesOf(task, 100), spelt, search)(200);
     expect(bound).toBeGreaterThanOrEqual(37);
     expect(bound).toBeLessThan(37.5);
     expect(worth[1]).toBe(3);
@@ -232,16 +232,26 @@ describe('prices', () => {
     ['g2kp_STS4', 9700, 9747.2, 9612],
   ])('bound the published optimum of %s closely', (name, optimum, most, least) => {
     const task = published(name);
-    const { bound, found } = findPrices(task, axesOf(task, 500), spelt, search);
+    const { bound, found } = searchPrices(task, axesOf(task, 500), spelt, search)(200);
     expect(bound).toBeGreaterThanOrEqual(optimum);
     expect(bound).toBeLessThan(most);
     expect(found?.value).toBeLessThanOrEqual(optimum);
     expect(found?.value).toBeGreaterThanOrEqual(least);
   });
 
+  it('go on from where they stood', () => {
+    const task = published('cgcut3');
+    const whole = searchPrices(task, axesOf(task, 500), spelt, search);
+    const [atOnce, inSteps] = [whole(40), searchPrices(task, axesOf(task, 500), spelt, search)];
+    const early = inSteps(3).bound;
+    inSteps(17);
+    expect(inSteps(40)).toEqual(atOnce);
+    expect(early).toBeGreaterThan(atOnce.bound);
+  });
+
   it('are not looked for once the bound is below what is asked', () => {
     const task = published('cgcut1');
-    const { bound, found } = findPrices(task, axesOf(task, 500), spelt, { ...search, toBeat: 260 });
+    const { bound, found } = searchPrices(task, axesOf(task, 500), spelt, { ...search, toBeat: 260 })(200);
     expect(bound).toBeLessThan(260);
     expect(found).toBeUndefined();
   });
@@ -251,10 +261,18 @@ describe('the search', () => {
   const tiles = (copies: number) => taskOf(6, 6, [{ w: 3, h: 2, value: 6, copies }]);
 
   it('finds all copies on one sheet, or shows that they are too many', () => {
-    const all = searchLimited(tiles(6), 36, EFFORT, spelt);
+    const all = searchLimited(tiles(6), 36, EFFORT, spelt).run();
     expect([all.found?.value, all.bound, all.proven]).toEqual([36, 36, true]);
-    const short = searchLimited(tiles(5), 36, EFFORT, spelt);
+    const short = searchLimited(tiles(5), 36, EFFORT, spelt).run();
     expect([short.found, short.bound, short.proven]).toEqual([undefined, 35, true]);
+  });
+
+  it('shows by a few prices alone that copies are far too many, and goes on where these do not', () => {
+    const { isRuledOut } = searchLimited(tiles(7), 42, EFFORT, spelt);
+    expect(isRuledOut(1)).toBe(true);
+    const fits = searchLimited(tiles(6), 36, EFFORT, spelt);
+    expect(fits.isRuledOut(1)).toBe(false);
+    expect(fits.run().found?.value).toBe(36);
   });
 
   it('has values that are not whole', () => {
@@ -262,7 +280,7 @@ describe('the search', () => {
       { w: 3, h: 2, value: 0.75, copies: 1 },
       { w: 2, h: 2, value: 0.5, copies: 2 },
     ]);
-    const { found, proven } = searchLimited(task, 0.1, EFFORT, spelt);
+    const { found, proven } = searchLimited(task, 0.1, EFFORT, spelt).run();
     expect(found?.value).toBeCloseTo(1.25, 9);
     expect(proven).toBe(true);
   });
@@ -276,25 +294,25 @@ describe('the search', () => {
     ['g2kp_CW1', 6402, 8_200],
     ['g2kp_A1', 2020, 700],
   ])('joins few boxes to prove %s', (name, optimum, most) => {
-    const { found, proven, looked } = searchLimited(published(name), 1, EFFORT, spelt);
+    const { found, proven, looked } = searchLimited(published(name), 1, EFFORT, spelt).run();
     expect([found?.value, proven]).toEqual([optimum, true]);
     expect(looked).toBeLessThan(most);
   });
 
   it('gives up when it has looked at as many pairs, or kept as many boxes, as it may', () => {
     const task = published('g2kp_A3');
-    const fewPairs = searchLimited(task, 1, { ...EFFORT, pairs: 100 }, spelt);
+    const fewPairs = searchLimited(task, 1, { ...EFFORT, pairs: 100 }, spelt).run();
     expect(fewPairs.proven).toBe(false);
     expect(fewPairs.bound).toBeGreaterThanOrEqual(5451);
     expect(fewPairs.bound).toBeLessThan(5530);
     expect(fewPairs.looked).toBeLessThan(300);
-    const fewBoxes = searchLimited(task, 1, { ...EFFORT, boxes: 50 }, spelt);
+    const fewBoxes = searchLimited(task, 1, { ...EFFORT, boxes: 50 }, spelt).run();
     expect(fewBoxes.proven).toBe(false);
     expect(fewBoxes.looked).toBeLessThan(1000);
   });
 
   it('still bounds what it can only count coarsely', () => {
-    const coarse = searchLimited(published('g2kp_A1'), 1, { ...EFFORT, stops: 20 }, spelt);
+    const coarse = searchLimited(published('g2kp_A1'), 1, { ...EFFORT, stops: 20 }, spelt).run();
     expect(coarse.bound).toBeGreaterThanOrEqual(2020);
     expect(coarse.proven ? coarse.found?.value : 2020).toBe(2020);
   });

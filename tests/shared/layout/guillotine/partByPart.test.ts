@@ -2,14 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cellsOf } from '../../../../shared/layout/guillotine/cutTree.ts';
-import { fewStops, stopFinder } from '../../../../shared/layout/guillotine/fewStops.ts';
+import { fewStops } from '../../../../shared/layout/guillotine/fewStops.ts';
 import { fitTogether } from '../../../../shared/layout/guillotine/fitTogether.ts';
 import { searchLimited } from '../../../../shared/layout/guillotine/limitedSearch.ts';
 import { axesOf, type LimitedTask, valueOfAll } from '../../../../shared/layout/guillotine/limitedTask.ts';
 import { layPartByPart } from '../../../../shared/layout/guillotine/partByPart.ts';
-import { findPrices } from '../../../../shared/layout/guillotine/prices.ts';
+import { searchPrices } from '../../../../shared/layout/guillotine/prices.ts';
 import { sizesOf } from '../../../../shared/layout/guillotine/sizes.ts';
-import { lastStop } from '../../../../shared/layout/guillotine/stops.ts';
+import { lastStop, stopFinder } from '../../../../shared/layout/guillotine/stops.ts';
 import { offeredRegion } from '../../../../shared/layout/guillotine/ticks.ts';
 import type { Builder } from '../../../../shared/layout/guillotine/unlimitedSearch.ts';
 import { POINTS_PER } from '../../../../shared/units/length.ts';
@@ -138,7 +138,7 @@ describe('the search by boxes', () => {
       [10, 7, 2],
     );
     const effort = { stops: 160, pricing: 200e6, pairs: 2e6, boxes: 100_000 };
-    const { found, proven, looked } = searchLimited(task, valueOfAll(task), effort, laid);
+    const { found, proven, looked } = searchLimited(task, valueOfAll(task), effort, laid).run();
     expect([found?.value, proven]).toEqual([valueOfAll(task), true]);
     expect(looked).toBeLessThan(100_000);
   });
@@ -152,11 +152,10 @@ describe('the search by boxes', () => {
     const task = taskOf(1083, 751, cells, [18, 5, 11]);
     const upright = { ...task, ways: task.ways.filter((way) => way.kind !== 2 || !way.onItsSide) };
     const all = valueOfAll(upright) - 1e-6;
-    const { bound } = findPrices(upright, axesOf(upright, 160), laid, {
-      rounds: 20,
+    const { bound } = searchPrices(upright, axesOf(upright, 160), laid, {
       toBeat: all,
       above: () => Infinity,
-    });
+    })(20);
     expect(bound).toBeLessThan(all);
   });
 });
