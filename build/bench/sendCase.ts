@@ -90,10 +90,10 @@ async function drawOnce(side: Uint8Array, art: Uint8Array): Promise<void> {
     for (let n = 1; n <= document.pages; n++) {
       const page = document.page(n);
       if (page === undefined) throw new Error(`Page ${n} cannot be read`);
-      const { w, h } = page.sight.size;
+      const { w, h } = page.source.size;
       const scale = Math.min((WORKING_DPI * DRAWN_FINER) / 72, Math.sqrt(MAX_SIDE_PIXELS / (w * h)));
-      const lens = { a: scale, b: 0, c: 0, d: -scale, e: 0, f: h * scale };
-      page.sight.draw(lens, Math.ceil(w * scale), Math.ceil(h * scale));
+      const matrix = { a: scale, b: 0, c: 0, d: -scale, e: 0, f: h * scale };
+      page.source.rasterise(matrix, Math.ceil(w * scale), Math.ceil(h * scale));
     }
   }
   renderer.close();

@@ -97,7 +97,7 @@ async function faceAlone({ art, page, rotate, box }: MeasuredPage): Promise<Resu
 type Look = (finer: number, count: (pixels: Pixels) => readonly number[]) => readonly number[];
 
 /**
- * The page is photographed lying askew by so little (radians) that no edge moves by half a pixel: the renderer rounds upright
+ * The page is rendered lying askew by so little (radians) that no edge moves by half a pixel: the renderer rounds upright
  * rectangles to whole pixels, and draws slanting ones as they are.
  */
 const ASKEW = 5e-5;
@@ -113,8 +113,8 @@ function look(renderer: Renderer, bytes: Uint8Array, { w, h }: Rect<'art'>): Loo
     const sin = scale * Math.sin(ASKEW);
     const width = Math.ceil(w * cos + h * sin);
     const height = Math.ceil(w * sin + h * cos);
-    const lens = { a: cos, b: sin, c: sin, d: -cos, e: 0, f: h * cos };
-    const { pixels } = page.sight.photograph(lens, width, height);
+    const matrix = { a: cos, b: sin, c: sin, d: -cos, e: 0, f: h * cos };
+    const { pixels } = page.source.render(matrix, width, height);
     // What lies around the page is blank.
     const share = (width * height) / (w * h * scale ** 2);
     return count(pixels).map((part) => Math.min(1, part * share));

@@ -2,7 +2,7 @@
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { SideNumber } from '../../shared/proof/finding.ts';
 import type { FaceArt, ProofJob } from '../../shared/proof/job.ts';
-import type { Sight } from '../../shared/proof/sight.ts';
+import type { PageSource } from '../../shared/proof/pageSource.ts';
 import type { OpenPage, Renderer } from './renderer.ts';
 
 /** The page of a side, and the number of pages of its file. */
@@ -45,25 +45,29 @@ export function openArt(
   renderer: Renderer,
   job: ProofJob,
   art: ReadonlyMap<string, Uint8Array>,
-): Result<(face: FaceArt) => Sight> {
-  const sights = new Map<FaceArt, Sight>();
+): Result<(face: FaceArt) => PageSource> {
+  const sources = new Map<FaceArt, PageSource>();
   for (const { faces } of job.pieces) {
     for (const face of [faces.front, faces.back]) {
       if (face === undefined) continue;
-      const sight = openFace(renderer, face, art);
-      if (!sight.ok) return sight;
-      sights.set(face, sight.value);
+      const source = openFace(renderer, face, art);
+      if (!source.ok) return source;
+      sources.set(face, source.value);
     }
   }
   return ok((face) => {
-    const sight = sights.get(face);
-    if (sight === undefined) throw new Error(`Page ${face.page} of ${face.art} is no art of this job`);
-    return sight;
+    const source = sources.get(face);
+    if (source === undefined) throw new Error(`Page ${face.page} of ${face.art} is no art of this job`);
+    return source;
   });
 }
 
-function openFace(renderer: Renderer, face: FaceArt, art: ReadonlyMap<string, Uint8Array>): Result<Sight> {
-  const fault = (code: Fault['code'], message: string, remedy: string): Result<Sight> =>
+function openFace(
+  renderer: Renderer,
+  face: FaceArt,
+  art: ReadonlyMap<string, Uint8Array>,
+): Result<PageSource> {
+  const fault = (code: Fault['code'], message: string, remedy: string): Result<PageSource> =>
     refuse({ code, message, remedy, where: face.art });
   const bytes = art.get(face.art);
   if (bytes === undefined) {
@@ -80,5 +84,5 @@ function openFace(renderer: Renderer, face: FaceArt, art: ReadonlyMap<string, Ui
   if (page === undefined) {
     return fault('art-page-missing', `${face.art} has no page ${face.page}.`, 'Choose one of its pages.');
   }
-  return ok(page.sight);
+  return ok(page.source);
 }

@@ -3,7 +3,7 @@ import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { encode } from 'fast-png';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
-import type { Look } from '../../shared/proof/looks.ts';
+import type { FaceView } from '../../shared/proof/faceViews.ts';
 import { cutMargin, type Picture } from '../../shared/proof/picture.ts';
 import { writingFault } from '../disk/fileFaults.ts';
 import { saveWhole } from '../disk/saveWhole.ts';
@@ -23,7 +23,7 @@ const GROUND = 128;
 const GROUND_SHARE = 0.04;
 
 /** The picture of a position from its looks: one face, or front beside back. `all` is the number of positions. */
-export function pictureOf(looks: readonly Look[], all: number): ProofPicture {
+export function pictureOf(looks: readonly FaceView[], all: number): ProofPicture {
   const faces = [...looks].sort((a, b) => (a.face === b.face ? 0 : a.face === 'front' ? -1 : 1));
   const [first] = faces;
   if (first === undefined) throw new Error('A picture of a position needs at least one face');

@@ -1,10 +1,10 @@
-// The proof of sheets that were really written: opened again, photographed, cut, turned and compared with the art.
+// The proof of sheets that were really written: opened again, rendered, cut, turned and compared with the art.
 import { setImmediate } from 'node:timers/promises';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { checkSide, sameSize } from '../../shared/proof/checkSide.ts';
+import type { FaceView } from '../../shared/proof/faceViews.ts';
 import type { ProofReport, SheetFinding, SideNumber } from '../../shared/proof/finding.ts';
 import type { ProofJob } from '../../shared/proof/job.ts';
-import type { Look } from '../../shared/proof/looks.ts';
 import { type Proving, prove, type Sides } from '../../shared/proof/prove.ts';
 import { openArt, openSide } from './openFiles.ts';
 import { type ProofPicture, pictureOf } from './pictures.ts';
@@ -82,10 +82,10 @@ async function proveWith(
     const written = number === 1 ? sheets.side1 : sheets.side2;
     const opened = openSide(renderer, number, written?.bytes, written?.page ?? 1);
     if (!opened.ok) return opened;
-    const { sight, shown, pages } = opened.value;
-    sheetFindings.push(...checkSide(number, { page: sight.size, shown, pages }, job.sheet, written?.pages));
-    if (!sameSize(sight.size, job.sheet)) continue;
-    sides[`side${number}`] = sight;
+    const { source, shown, pages } = opened.value;
+    sheetFindings.push(...checkSide(number, { page: source.size, shown, pages }, job.sheet, written?.pages));
+    if (!sameSize(source.size, job.sheet)) continue;
+    sides[`side${number}`] = source;
   }
   const pageOf = openArt(renderer, job, art);
   if (!pageOf.ok) return pageOf;
@@ -93,7 +93,7 @@ async function proveWith(
   const all = job.positions.length * Object.keys(sides).length;
   const pictures: ProofPicture[] = [];
   const proof = prove(job, sides, pageOf.value, options);
-  let inHand: Look[] = [];
+  let inHand: FaceView[] = [];
   for (let done = 1; ; done++) {
     const next = proof.next();
     const turnedTo = next.done ? undefined : next.value.position;

@@ -1,14 +1,14 @@
 // The renderer that had no part in writing the sheets: PDFium, as a WebAssembly library.
 import { PDFiumModule } from '@hyzyla/pdfium';
 import type { Size } from '../../shared/geometry/space.ts';
-import type { Sight } from '../../shared/proof/sight.ts';
+import type { PageSource } from '../../shared/proof/pageSource.ts';
 import type { PdfiumCalls } from './pdfiumCalls.ts';
-import { draw, photograph } from './photograph.ts';
+import { rasterisePage, renderPage } from './renderPage.ts';
 
-/** A page that is open. `shown` is what viewers show of it (its crop box), the sight is all of it (its media box). */
+/** A page that is open. `shown` is what viewers show of it (its crop box), the source is all of it (its media box). */
 export interface OpenPage {
   readonly shown: Size;
-  readonly sight: Sight;
+  readonly source: PageSource;
 }
 
 /** A document that is open. */
@@ -32,10 +32,10 @@ const NORMAL_APPEARANCE = 0;
 /** The length of an appearance that is not there: an empty text and its end mark. */
 const NO_APPEARANCE = 2;
 /** A crop box that holds any page. */
-const EVERYTHING = 1e6;
+const CROP_BOX_OF_ALL_PT = 1e6;
 
 /** A library that has grown larger than this, in bytes, is not kept: its memory cannot shrink. */
-const MOST_KEPT = 256 * 2 ** 20;
+const MAX_KEPT_BYTES = 256 * 2 ** 20;
 
 /** Libraries that are not in use. Starting one takes a tenth of a second, and the code of a used one is faster. */
 const idle: PdfiumCalls[] = [];
@@ -98,7 +98,7 @@ export class Renderer {
   /** Frees everything that was opened, last first. A renderer that broke must not be closed but left. */
   close(): void {
     for (const close of this.closing.splice(0).reverse()) close();
-    if (this.pdfium.HEAPU8.length <= MOST_KEPT) idle.push(this.pdfium);
+    if (this.pdfium.HEAPU8.length <= MAX_KEPT_BYTES) idle.push(this.pdfium);
     else this.pdfium._FPDF_DestroyLibrary();
   }
 
@@ -110,7 +110,13 @@ export class Renderer {
       const shown = sizeOf(pdfium, cropped);
       removeWhatDoesNotPrint(pdfium, cropped);
       // The art is measured from its media box, and its bleed may lie outside of its crop box.
-      pdfium._FPDFPage_SetCropBox(cropped, -EVERYTHING, -EVERYTHING, EVERYTHING, EVERYTHING);
+      pdfium._FPDFPage_SetCropBox(
+        cropped,
+        -CROP_BOX_OF_ALL_PT,
+        -CROP_BOX_OF_ALL_PT,
+        CROP_BOX_OF_ALL_PT,
+        CROP_BOX_OF_ALL_PT,
+      );
       pdfium._FPDF_ClosePage(cropped);
       const page = pdfium._FPDF_LoadPage(document, number - 1);
       if (page === 0) return undefined;
@@ -118,11 +124,12 @@ export class Renderer {
       const size = sizeOf(pdfium, page);
       return {
         shown,
-        sight: {
+        source: {
           size,
-          photograph: (lens, width, height) =>
-            guarded(() => photograph(pdfium, { page, size }, lens, width, height)),
-          draw: (lens, width, height) => guarded(() => draw(pdfium, { page, size }, lens, width, height)),
+          render: (matrix, width, height) =>
+            guarded(() => renderPage(pdfium, { page, size }, matrix, width, height)),
+          rasterise: (matrix, width, height) =>
+            guarded(() => rasterisePage(pdfium, { page, size }, matrix, width, height)),
         },
       };
     });

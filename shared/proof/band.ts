@@ -15,27 +15,27 @@ export function wholeOf({ width, height }: Picture): Area {
 }
 
 /** Levels of 255 that are rounding and nothing more. A tint of 1 % on white is 2.55 levels. */
-export const ROUNDING = 2;
+export const ROUNDING_LEVELS = 2;
 
 /** How much of the contrast near a pixel an edge may add to it where it falls between two pixels. */
 const EDGE_SHARE = 1 / 3;
 
 /** How many pixels off the contrast is looked for. */
-const AROUND = 3;
+const CONTRAST_RADIUS_PX = 3;
 
 /** Whether the two pictures are the same, pixel for pixel, in this area. */
 export function equalIn(a: Picture, b: Picture, area: Area): boolean {
   for (let y = area.top; y < area.bottom; y++) {
     const end = (y * a.width + area.right) * 3;
     for (let i = (y * a.width + area.left) * 3; i < end; i++) {
-      if (Math.abs((a.pixels[i] ?? 0) - (b.pixels[i] ?? 0)) > ROUNDING) return false;
+      if (Math.abs((a.pixels[i] ?? 0) - (b.pixels[i] ?? 0)) > ROUNDING_LEVELS) return false;
     }
   }
   return true;
 }
 
 /** Of the pixels at edges, the share that may differ in a picture that was not moved. */
-const STRAY_SHARE = 0.1;
+const MAX_STRAY_SHARE = 0.1;
 
 /**
  * Whether the two pictures are the same but for a few pixels, such as a letter that a renderer sets one pixel off. Any
@@ -48,13 +48,13 @@ export function unmovedIn(a: Picture, b: Picture, area: Area): boolean {
     const end = y * row + area.right * 3;
     for (let i = y * row + area.left * 3; i < end; i++) {
       const here = b.pixels[i] ?? 0;
-      if (Math.abs((a.pixels[i] ?? 0) - here) > ROUNDING) strays++;
+      if (Math.abs((a.pixels[i] ?? 0) - here) > ROUNDING_LEVELS) strays++;
       const next = Math.abs((b.pixels[i + 3] ?? here) - here);
       const below = Math.abs((b.pixels[i + row] ?? here) - here);
-      if (next > ROUNDING || below > ROUNDING) edges++;
+      if (next > ROUNDING_LEVELS || below > ROUNDING_LEVELS) edges++;
     }
   }
-  return strays <= edges * STRAY_SHARE;
+  return strays <= edges * MAX_STRAY_SHARE;
 }
 
 /**
@@ -65,23 +65,23 @@ export function unmovedIn(a: Picture, b: Picture, area: Area): boolean {
  * widened by the rounding and a share of the contrast there, in each colour. Both ways round, so that neither what
  * was added nor what was left out goes unseen; and by contrast, so that the lightest tint is held to its own measure.
  */
-export function countStrangers(a: Picture, b: Picture, area: Area, enough: number): number {
-  let strangers = 0;
+export function countOutliers(a: Picture, b: Picture, area: Area, enough: number): number {
+  let outliers = 0;
   for (let y = area.top; y < area.bottom; y++) {
     for (let x = area.left; x < area.right; x++) {
-      if (isStranger(a, b, x, y) && ++strangers >= enough) return strangers;
+      if (isOutlier(a, b, x, y) && ++outliers >= enough) return outliers;
     }
   }
-  return strangers;
+  return outliers;
 }
 
 /** Whether one picture shows something at this pixel that the other does not show there or right beside. */
-export function isStranger(a: Picture, b: Picture, x: number, y: number): boolean {
+export function isOutlier(a: Picture, b: Picture, x: number, y: number): boolean {
   const i = (y * a.width + x) * 3;
   for (let c = 0; c < 3; c++) {
     const inA = a.pixels[i + c] ?? 0;
     const inB = b.pixels[i + c] ?? 0;
-    if (Math.abs(inA - inB) <= ROUNDING) continue;
+    if (Math.abs(inA - inB) <= ROUNDING_LEVELS) continue;
     if (outsideBand(inA, b, x, y, c) || outsideBand(inB, a, x, y, c)) return true;
   }
   return false;
@@ -89,9 +89,9 @@ export function isStranger(a: Picture, b: Picture, x: number, y: number): boolea
 
 function outsideBand(value: number, other: Picture, x: number, y: number, colour: number): boolean {
   let [darkest, lightest, lowest, highest] = [255, 0, 255, 0];
-  for (let dy = -AROUND; dy <= AROUND; dy++) {
+  for (let dy = -CONTRAST_RADIUS_PX; dy <= CONTRAST_RADIUS_PX; dy++) {
     if (y + dy < 0 || y + dy >= other.height) continue;
-    for (let dx = -AROUND; dx <= AROUND; dx++) {
+    for (let dx = -CONTRAST_RADIUS_PX; dx <= CONTRAST_RADIUS_PX; dx++) {
       if (x + dx < 0 || x + dx >= other.width) continue;
       const near = other.pixels[((y + dy) * other.width + x + dx) * 3 + colour] ?? 0;
       if (near < lowest) lowest = near;
@@ -101,12 +101,12 @@ function outsideBand(value: number, other: Picture, x: number, y: number, colour
       if (near > lightest) lightest = near;
     }
   }
-  const slack = ROUNDING + EDGE_SHARE * (highest - lowest);
+  const slack = ROUNDING_LEVELS + EDGE_SHARE * (highest - lowest);
   return value < darkest - slack || value > lightest + slack;
 }
 
 /** The picture with every pixel mixed with its eight neighbours (1 2 1 both ways), so that thin lines meet halfway. */
-export function soften(picture: Picture): Picture {
+export function blur(picture: Picture): Picture {
   const { width, height } = picture;
   const across = mix(picture.pixels, width, height, 3, width);
   return { width, height, pixels: mix(across, width, height, width * 3, height) };
@@ -149,7 +149,7 @@ function isAll(picture: Picture, area: Area, colour: readonly number[]): boolean
     for (let x = area.left; x < area.right; x++) {
       const i = (y * picture.width + x) * 3;
       for (let c = 0; c < 3; c++) {
-        if (Math.abs((picture.pixels[i + c] ?? 0) - (colour[c] ?? 0)) > ROUNDING) return false;
+        if (Math.abs((picture.pixels[i + c] ?? 0) - (colour[c] ?? 0)) > ROUNDING_LEVELS) return false;
       }
     }
   }
@@ -157,7 +157,7 @@ function isAll(picture: Picture, area: Area, colour: readonly number[]): boolean
 }
 
 /** The sum of squared differences of two pictures in an area. */
-export function differenceIn(a: Picture, b: Picture, area: Area): number {
+export function squaredDifference(a: Picture, b: Picture, area: Area): number {
   let sum = 0;
   for (let y = area.top; y < area.bottom; y++) {
     const end = (y * a.width + area.right) * 3;
@@ -172,7 +172,7 @@ export function differenceIn(a: Picture, b: Picture, area: Area): number {
  * How alike two pictures are in an area: the correlation of what they show apart from their mean colours, 1 for the
  * same, 0 for nothing in common or where one of them is flat.
  */
-export function likeness(a: Picture, b: Picture, area: Area): number {
+export function correlation(a: Picture, b: Picture, area: Area): number {
   let [both, ofA, ofB] = [0, 0, 0];
   for (let colour = 0; colour < 3; colour++) {
     let [n, sumA, sumB, sumAA, sumBB, sumAB] = [0, 0, 0, 0, 0, 0];

@@ -13,7 +13,7 @@ export interface Displacement {
   readonly yy: number;
 }
 
-export const AT_REST: Displacement = { dx: 0, dy: 0, xx: 0, xy: 0, yx: 0, yy: 0 };
+export const NO_DISPLACEMENT: Displacement = { dx: 0, dy: 0, xx: 0, xy: 0, yx: 0, yy: 0 };
 
 /** The displacement and one more step, given in pixels of a level that are `scale` times as large. */
 export function addStep(d: Displacement, step: Displacement, scale: number): Displacement {
@@ -28,7 +28,7 @@ export function addStep(d: Displacement, step: Displacement, scale: number): Dis
 }
 
 /** The farthest that it moves anything no farther than (x, y) from the middle, in pixels, by each term alone. */
-export function longest(d: Displacement, x: number, y: number): number {
+export function largestMove(d: Displacement, x: number, y: number): number {
   const terms = [d.dx, d.dy, d.xx * x, d.xy * y, d.yx * x, d.yy * y];
   return Math.max(...terms.map((term) => Math.abs(term)));
 }

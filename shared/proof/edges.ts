@@ -3,7 +3,7 @@ import type { Edges, Size } from '../geometry/space.ts';
 import type { Reaches } from '../layout/bleedReach.ts';
 import { type Direction, type Step, undoSteps } from './hand.ts';
 
-/** All four, in the order they are told. */
+/** All four, in the order in which they are listed. */
 export const EDGES = ['left', 'right', 'top', 'bottom'] as const;
 
 /** Where each edge lies, seen from the middle. */

@@ -1,16 +1,16 @@
-// The pixels a piece is photographed in: a whole number of them in its trim, so that turning and flipping lose nothing.
+// The pixels a piece is rendered in: a whole number of them in its trim, so that turning and flipping lose nothing.
 import type { Head } from '../geometry/head.ts';
 import { lying } from '../geometry/head.ts';
 import type { Rect, Size } from '../geometry/space.ts';
-import type { Lens } from './sight.ts';
+import type { Affine } from './pageSource.ts';
 
 /** Pixels per inch that show 6 pt type and a displacement of 0.02 mm; more only costs time. */
 export const WORKING_DPI = 150;
 
-/** A trim of more pixels than this is photographed more coarsely. A poster of 1 x 1.4 m still has 2 pixels to the mm. */
-const MOST_PIXELS = 6_000_000;
+/** A trim of more pixels than this is rendered more coarsely. A poster of 1 x 1.4 m still has 2 pixels to the mm. */
+const MAX_TRIM_PIXELS = 6_000_000;
 
-/** How a piece is photographed, head up. */
+/** How a piece is rendered, head up. */
 export interface Grid {
   /** The trim, in pixels. */
   readonly width: number;
@@ -24,7 +24,7 @@ export interface Grid {
 
 /** The grid for a trim and bleed in pt. */
 export function gridFor(trim: Size, bleed: number, dpi: number): Grid {
-  const scale = Math.min(dpi / 72, Math.sqrt(MOST_PIXELS / (trim.w * trim.h)));
+  const scale = Math.min(dpi / 72, Math.sqrt(MAX_TRIM_PIXELS / (trim.w * trim.h)));
   const width = Math.max(1, Math.round(trim.w * scale));
   const height = Math.max(1, Math.round(trim.h * scale));
   return {
@@ -42,8 +42,8 @@ export function pictureSize(grid: Grid, head: Head): { readonly width: number; r
   return { width: w + 2 * grid.margin, height: h + 2 * grid.margin };
 }
 
-/** The lens that looks at a trim (pt) on a sheet from straight above, the piece lying with this head. */
-export function lensOverSheet(grid: Grid, trim: Rect, head: Head): Lens {
+/** From the sheet (pt) to the picture of a trim on it, the piece lying with this head. */
+export function sheetToPicture(grid: Grid, trim: Rect, head: Head): Affine {
   const { w: sx, h: sy } = lying({ w: grid.across, h: grid.up }, head);
   return {
     a: sx,
@@ -55,8 +55,8 @@ export function lensOverSheet(grid: Grid, trim: Rect, head: Head): Lens {
   };
 }
 
-/** The lens that looks at a piece, head up, whose frame has its origin in the middle of the trim (pt, y up). */
-export function lensOverPiece(grid: Grid): Lens {
+/** From a piece, head up (pt from the middle of its trim, y up), to its picture. */
+export function pieceToPicture(grid: Grid): Affine {
   return {
     a: grid.across,
     b: 0,

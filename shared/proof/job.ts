@@ -1,4 +1,4 @@
-// What a proof is told: the sheet, how it is turned, what lies where, and the art that should be seen there.
+// What a proof has to know: the sheet, how it is turned, what lies where, and the art that should be seen there.
 import type { Head, ReaderTurn } from '../geometry/head.ts';
 import type { Rect, Size } from '../geometry/space.ts';
 import type { Turn } from '../geometry/turn.ts';

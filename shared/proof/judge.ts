@@ -1,13 +1,14 @@
 // The judgement on one face at one position: what is there, and everything that is wrong with it.
-import { countStrangers, soften } from './band.ts';
-import type { CloseLook } from './closeLook.ts';
+
+import type { Alignment, Found } from './alignment.ts';
+import type { ArtFace } from './artFaces.ts';
+import { blur, countOutliers } from './band.ts';
 import { EDGES } from './edges.ts';
+import { type FaceView, printedRect, sheetEdge } from './faceViews.ts';
 import type { Fault, Reach, Recognised, Shift } from './finding.ts';
-import type { ArtFace } from './gallery.ts';
-import { type Identified, identify, isUpright, type Known } from './identify.ts';
-import { type Look, printedRect, sheetEdge } from './looks.ts';
+import { type Identified, identify, isUpright, type ProofKnowledge } from './identify.ts';
+import type { PixelComparison } from './pixelComparison.ts';
 import { bleedOf, inMillimetres, placingFaults, shiftOf } from './placing.ts';
-import type { Found, Settled } from './settle.ts';
 import { isBlankWithin } from './sideDrawing.ts';
 
 /** What is thought of one face at one position. */
@@ -18,47 +19,47 @@ interface Verdict {
   readonly bleed: readonly Reach[];
 }
 
-/** What a look is judged with. */
+/** What the view of a face is judged with. */
 export interface Judging {
-  readonly known: Known;
-  readonly closeLook: CloseLook;
+  readonly known: ProofKnowledge;
+  readonly comparison: PixelComparison;
   /** Whether the art of a face has enough structure to measure a shift by. */
-  readonly tellsPlace: (face: ArtFace) => boolean;
+  readonly hasStructure: (face: ArtFace) => boolean;
 }
 
 /**
- * Judges a look. Nearly every face is just what its art is when it is drawn there, which is seen at once; what is not
- * is photographed by itself, found out and measured.
+ * Judges the view of a face. Nearly every face is just what its art is when it is drawn there, which is seen at once; what is not
+ * is rendered by itself, found out and measured.
  */
-export function judge(look: Look, { known, closeLook, tellsPlace }: Judging): Verdict {
+export function judge(look: FaceView, { known, comparison, hasStructure }: Judging): Verdict {
   const expected = known.faces.find((f) => f.piece === look.piece.name && f.face === look.face);
   if (expected === undefined) {
     const blank = isBlankWithin(look.drawing, look.trim);
     return unrecognised(blank ? [] : [{ kind: 'unexpected-print' }]);
   }
-  if (closeLook.shows(look, expected)) return asItShould(look, tellsPlace(expected));
-  const found = holdUp(look);
+  if (comparison.matches(look, expected)) return asItShould(look, hasStructure(expected));
+  const found = observe(look);
   const identity = identify(found, expected, known);
   if (identity.is === 'nothing') return unrecognised([{ kind: 'nothing-printed' }]);
   if (identity.is === 'unknown') return unrecognised([artDiffers(found, identity.instead)]);
   const { face, mirrored, turned, placed } = identity;
   const recognised: Recognised = { piece: face.piece, face: face.face, mirrored, turned };
-  const shift = tellsPlace(face) ? shiftOf(look, placed) : undefined;
+  const shift = hasStructure(face) ? shiftOf(look, placed) : undefined;
   if (face !== expected || !isUpright(identity)) {
     return { faults: [{ kind: mistake(identity, expected) }], recognised, shift, bleed: [] };
   }
   const placing = placingFaults(look, placed, shift);
   const straight = placing.every(({ kind }) => kind === 'off-place');
   const { bleed, faults } = straight ? bleedOf(look, found, identity) : { bleed: [], faults: [] };
-  // In its place, or nearly there, the last word is the close look's: a photograph is too coarse for small type.
+  // In its place, or nearly there, the comparison by pixels decides: a rendering is too coarse for small type.
   const agrees =
-    identity.agrees && (placing.length + faults.length > 0 || closeLook.shows(look, face, placed));
+    identity.agrees && (placing.length + faults.length > 0 || comparison.matches(look, face, placed));
   const differs = agrees ? [] : [artDiffers(found, identity)];
   return { faults: [...placing, ...differs, ...faults], recognised, shift, bleed };
 }
 
 /** The verdict on a face that is just as it should be. */
-function asItShould(look: Look, tellsPlace: boolean): Verdict {
+function asItShould(look: FaceView, hasStructure: boolean): Verdict {
   const bleed = EDGES.flatMap((edge): readonly Reach[] => {
     const reach = Math.max(...look.wanted[edge].map((stretch) => stretch.reach));
     if (!(reach > 0)) return [];
@@ -67,21 +68,21 @@ function asItShould(look: Look, tellsPlace: boolean): Verdict {
   return {
     faults: [],
     recognised: { piece: look.piece.name, face: look.face, mirrored: false, turned: 0 },
-    shift: tellsPlace ? { right: 0, lead: 0 } : undefined,
+    shift: hasStructure ? { right: 0, lead: 0 } : undefined,
     bleed,
   };
 }
 
 /** What was found, ready to be compared. */
-function holdUp(look: Look): Found {
-  let softened: Found['picture'] | undefined;
+function observe(look: FaceView): Found {
+  let blurred: Found['picture'] | undefined;
   const { grid, lie } = look;
-  const picture = look.photograph();
+  const picture = look.render();
   return {
     picture,
-    softened: () => {
-      softened ??= soften(picture);
-      return softened;
+    blurred: () => {
+      blurred ??= blur(picture);
+      return blurred;
     },
     grid,
     lie,
@@ -104,8 +105,8 @@ function mistake(
   return turned === 180 ? 'upside-down' : 'quarter-turned';
 }
 
-function artDiffers(found: Found, { picture, area }: Settled): Fault {
+function artDiffers(found: Found, { picture, area }: Alignment): Fault {
   const all = Math.max(1, (area.right - area.left) * (area.bottom - area.top));
-  const strange = countStrangers(found.softened(), soften(picture), area, all);
+  const strange = countOutliers(found.blurred(), blur(picture), area, all);
   return { kind: 'art-differs', measured: { share: strange / all } };
 }

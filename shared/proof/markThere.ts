@@ -24,7 +24,7 @@ export function isThere(mark: Mark, all: readonly Mark[], side: SideDrawing): bo
   if (mark.ink === 'paper') return inkLevels(bounds, side).some((level) => level < MIN_INK_LEVELS);
   if (mark.kind === 'words') return isSet(mark, bounds, side);
   const knockedOut = all.filter(({ ink }) => ink === 'paper').map(boundsOf);
-  const samples = samplesOf(mark, side.lens.a).filter(
+  const samples = samplesOf(mark, side.toPixels.a).filter(
     (point) => !knockedOut.some((rect) => isIn(rect, point)),
   );
   const seen = samples.filter((point) => inkNear(point, side) >= MIN_INK_LEVELS).length;
@@ -90,9 +90,9 @@ function isInside(corners: readonly Point[], { x, y }: Point): boolean {
 
 /** The most ink at a point (pt) or right beside it, in levels. */
 function inkNear(point: Point, side: SideDrawing): number {
-  const { x, y } = apply(side.lens, point);
+  const { x, y } = apply(side.toPixels, point);
   const [column, row] = [Math.floor(x), Math.floor(y)];
-  const off = Math.round(MAX_OFF_MM * POINTS_PER.mm * side.lens.a);
+  const off = Math.round(MAX_OFF_MM * POINTS_PER.mm * side.toPixels.a);
   let most = 0;
   for (let dy = -off; dy <= off; dy++) {
     for (let dx = -off; dx <= off; dx++) most = Math.max(most, inkAt(side, column + dx, row + dy));

@@ -1,16 +1,17 @@
 // What the art leaves untold: art that reads the same upside down cannot show that it is upside down.
-import { countStrangers, isFlat, wholeOf } from './band.ts';
+
+import { MIN_RENDERED_OUTLIERS } from './alignment.ts';
+import type { ArtFace, FacePictures } from './artFaces.ts';
+import { countOutliers, isFlat, wholeOf } from './band.ts';
 import type { Note } from './finding.ts';
-import type { Album, ArtFace } from './gallery.ts';
 import { cutMargin, flipPicture, type Picture, turnPicture } from './picture.ts';
-import { FEWEST_STRANGERS } from './settle.ts';
-import { directionsIn } from './structure.ts';
+import { observableDirections } from './structure.ts';
 
 /** What a face tells of itself. */
 export interface Traits {
   readonly notes: readonly Note[];
   /** Whether a shift of it can be measured, in one direction at least. */
-  readonly tellsPlace: boolean;
+  readonly hasStructure: boolean;
   /** Its mean colour, which only few other faces share. */
   readonly mean: readonly number[];
 }
@@ -27,9 +28,9 @@ export function traitsOf(face: ArtFace, trim: Picture): Traits {
   });
   if (isFlat(trim, wholeOf(trim))) {
     const notes = [note('flat', 'is blank or of one colour: only its colour and its bleed can be proved.')];
-    return { notes, tellsPlace: false, mean };
+    return { notes, hasStructure: false, mean };
   }
-  const told = directionsIn(trim, wholeOf(trim)).length;
+  const told = observableDirections(trim, wholeOf(trim)).length;
   const notes: Note[] = [];
   if (told < 2) {
     const ways = told === 1 ? 'along one direction only' : 'nowhere';
@@ -41,16 +42,19 @@ export function traitsOf(face: ArtFace, trim: Picture): Traits {
   if (looksLike(trim, flipPicture(trim, 'left-right')) || looksLike(trim, flipPicture(trim, 'top-bottom'))) {
     notes.push(note('mirror-untold', 'looks the same in a mirror: whether it is mirrored cannot be told.'));
   }
-  return { notes, tellsPlace: told > 0, mean };
+  return { notes, hasStructure: told > 0, mean };
 }
 
 /** A note for every face that shows the same as an earlier one. */
-export function notesOnAlikes(traits: ReadonlyMap<ArtFace, Traits>, album: Album): readonly Note[] {
+export function notesOnAlikes(
+  traits: ReadonlyMap<ArtFace, Traits>,
+  facePictures: FacePictures,
+): readonly Note[] {
   const faces = [...traits];
   return faces.flatMap(([face, { mean }], i) => {
     const twin = faces.slice(0, i).find(([other, { mean: otherMean }]) => {
       const near = mean.every((value, c) => Math.abs(value - (otherMean[c] ?? 0)) < SAME_MEAN);
-      return near && looksLike(trimmed(face, album), trimmed(other, album));
+      return near && looksLike(trimmed(face, facePictures), trimmed(other, facePictures));
     })?.[0];
     if (twin === undefined) return [];
     const message = `The ${face.face} of "${face.piece}" shows the same as the ${twin.face} of "${twin.piece}": they cannot be told apart.`;
@@ -61,13 +65,13 @@ export function notesOnAlikes(traits: ReadonlyMap<ArtFace, Traits>, album: Album
 /** Faces that show the same have means nearer than this, in levels of 255. */
 const SAME_MEAN = 0.05;
 
-function trimmed(face: ArtFace, album: Album): Picture {
-  return cutMargin(album.show(face, 0), face.grid.margin);
+function trimmed(face: ArtFace, facePictures: FacePictures): Picture {
+  return cutMargin(facePictures.pictureOf(face, 0), face.grid.margin);
 }
 
 function looksLike(a: Picture, b: Picture): boolean {
   if (a.width !== b.width || a.height !== b.height) return false;
-  return countStrangers(a, b, wholeOf(a), FEWEST_STRANGERS) < FEWEST_STRANGERS;
+  return countOutliers(a, b, wholeOf(a), MIN_RENDERED_OUTLIERS) < MIN_RENDERED_OUTLIERS;
 }
 
 /** The mean of each colour. */

@@ -1,18 +1,18 @@
 // How a recognised face lies: off its place, out of scale, askew, and how far its bleed reaches.
 import type { Edges } from '../geometry/space.ts';
 import { POINTS_PER } from '../units/length.ts';
+import { type Alignment, type Found, MIN_OFF_PLACE_MM } from './alignment.ts';
 import { EDGES } from './edges.ts';
+import { type FaceView, sheetEdge } from './faceViews.ts';
 import type { Fault, Reach, Shift } from './finding.ts';
-import { type Look, sheetEdge } from './looks.ts';
+import type { Affine } from './pageSource.ts';
 import { reachOf } from './reach.ts';
-import { type Found, OUT_OF_PLACE, type Settled } from './settle.ts';
-import type { Lens } from './sight.ts';
 
 /** Lengths are measured to this many to the millimetre. */
-const PARTS = 100;
+const PARTS_PER_MM = 100;
 
 /** How far a face that is printed at `placed` is from its place. */
-export function shiftOf(look: Look, placed: Lens): Shift {
+export function shiftOf(look: FaceView, placed: Affine): Shift {
   const { x, y } = look.onSide({ x: placed.e, y: placed.f });
   return { right: inMillimetres(x), lead: inMillimetres(y) };
 }
@@ -21,7 +21,7 @@ export function shiftOf(look: Look, placed: Lens): Shift {
  * Whether an upright face is off its place, out of scale or askew. Scale and slant count by what they do at the edges
  * of the trim, and hide the shift that they bring along.
  */
-export function placingFaults(look: Look, placed: Lens, shift: Shift | undefined): readonly Fault[] {
+export function placingFaults(look: FaceView, placed: Affine, shift: Shift | undefined): readonly Fault[] {
   const { w, h } = look.piece.trim;
   const across = Math.hypot(placed.a, placed.b);
   const up = Math.hypot(placed.c, placed.d);
@@ -35,24 +35,24 @@ export function placingFaults(look: Look, placed: Lens, shift: Shift | undefined
     faults.push({ kind: 'askew', measured: { degrees: toParts((slope * 180) / Math.PI) } });
   }
   if (faults.length > 0 || shift === undefined) return faults;
-  return toParts(Math.hypot(shift.right, shift.lead)) < OUT_OF_PLACE
+  return toParts(Math.hypot(shift.right, shift.lead)) < MIN_OFF_PLACE_MM
     ? []
     : [{ kind: 'off-place', measured: shift }];
 }
 
 /** Whether any of these lengths (pt) is out of place. */
 function isOut(...lengths: readonly number[]): boolean {
-  return lengths.some((length) => Math.abs(inMillimetres(length)) >= OUT_OF_PLACE);
+  return lengths.some((length) => Math.abs(inMillimetres(length)) >= MIN_OFF_PLACE_MM);
 }
 
 /**
- * How far the bleed reaches at each edge that should have one, and where it falls short: told of the stretch of the edge
- * that lacks most.
+ * How far the bleed reaches at each edge that should have one, and where it falls short: measured at the stretch of the
+ * edge that lacks most.
  */
 export function bleedOf(
-  look: Look,
+  look: FaceView,
   found: Found,
-  { picture, placed }: Settled,
+  { picture, placed }: Alignment,
 ): { readonly bleed: readonly Reach[]; readonly faults: readonly Fault[] } {
   const shifted = Math.max(Math.abs(placed.e), Math.abs(placed.f));
   const reached = reachOf(found, picture, look.wanted, shifted);
@@ -76,12 +76,12 @@ export function bleedOf(
   return { bleed, faults };
 }
 
-/** A length in pt, in mm as it is told. */
+/** A length in pt, in mm as findings give it. */
 export function inMillimetres(pt: number): number {
   return toParts(pt / POINTS_PER.mm);
 }
 
 function toParts(value: number): number {
-  const rounded = Math.round(value * PARTS) / PARTS;
+  const rounded = Math.round(value * PARTS_PER_MM) / PARTS_PER_MM;
   return rounded === 0 ? 0 : rounded;
 }

@@ -1,35 +1,35 @@
 // The proof of a job: every side drawn once, its waste looked at, and every position judged one after another.
 import type { Mark } from '../marks/mark.ts';
-import { CloseLook } from './closeLook.ts';
+import { type ArtFace, artFacesOf, FacePictures } from './artFaces.ts';
+import { type DrawnSides, type FaceView, faceViews } from './faceViews.ts';
 import type { Finding, ProofReport, Seen, SideNumber } from './finding.ts';
-import { Album, type ArtFace, hangFaces } from './gallery.ts';
 import { WORKING_DPI } from './grid.ts';
-import type { Known } from './identify.ts';
+import type { ProofKnowledge } from './identify.ts';
 import type { FaceArt, ProofJob } from './job.ts';
 import { judge } from './judge.ts';
-import { type DrawnSides, type Look, lookAt } from './looks.ts';
 import { notesOnAlikes, type Traits, traitsOf } from './notes.ts';
+import type { PageSource } from './pageSource.ts';
+import { PixelComparison } from './pixelComparison.ts';
 import { drawSide } from './sideDrawing.ts';
-import type { Sight } from './sight.ts';
 import { trimsOn, wantedSide } from './wantedSide.ts';
 import { checkWaste } from './waste.ts';
 import { findingOf } from './words.ts';
 
 /** The sides that are proved, each as it was written: its lead edge up. One page may serve both. */
 export interface Sides {
-  readonly side1?: Sight;
-  readonly side2?: Sight;
+  readonly side1?: PageSource;
+  readonly side2?: PageSource;
 }
 
 /** How a proof is made. */
 export interface Proving {
-  /** Pixels to the inch of the photographs that are measured; sides are drawn twice as fine. */
+  /** Pixels to the inch of the renderings that are measured; sides are drawn twice as fine. */
   readonly dpi?: number;
-  /** The marks that belong on each side, in pt; the waste is looked at where they are told, be it that there are none. */
+  /** The marks that belong on each side, in pt; the waste is looked at where they are given, be it that there are none. */
   readonly marks?: Readonly<Record<SideNumber, readonly Mark[]>>;
 }
 
-/** Drawn so many times as fine as the photographs, type of 6 pt shows every stroke. */
+/** Drawn so many times as fine as the renderings, type of 6 pt shows every stroke. */
 export const DRAWN_FINER = 2;
 
 /**
@@ -41,30 +41,30 @@ export const DRAWN_FINER = 2;
 export function* prove(
   job: ProofJob,
   sides: Sides,
-  pageOf: (art: FaceArt) => Sight,
+  pageOf: (art: FaceArt) => PageSource,
   { dpi = WORKING_DPI, marks }: Proving = {},
-): Generator<Look, ProofReport> {
+): Generator<FaceView, ProofReport> {
   const drawn = drawSides(job, sides, (dpi * DRAWN_FINER) / 72);
-  const faces = hangFaces(job, pageOf, dpi);
-  const album = new Album();
-  const known: Known = { faces, album, mistakes: new Map() };
-  const closeLook = new CloseLook();
+  const faces = artFacesOf(job, pageOf, dpi);
+  const facePictures = new FacePictures();
+  const known: ProofKnowledge = { faces, facePictures, mistakes: new Map() };
+  const comparison = new PixelComparison();
   const traits = new Map<ArtFace, Traits>();
   const findings: Finding[] = marks === undefined ? [] : [...lookAtWaste(job, drawn, marks)];
   const positions: Seen[] = [];
-  for (const look of lookAt(job, drawn, dpi)) {
-    const tellsPlace = (face: ArtFace) => {
-      const known = traits.get(face) ?? traitsOf(face, closeLook.artTrim(look, face));
+  for (const look of faceViews(job, drawn, dpi)) {
+    const hasStructure = (face: ArtFace) => {
+      const known = traits.get(face) ?? traitsOf(face, comparison.artTrim(look, face));
       traits.set(face, known);
-      return known.tellsPlace;
+      return known.hasStructure;
     };
-    const { faults, ...seen } = judge(look, { known, closeLook, tellsPlace });
+    const { faults, ...seen } = judge(look, { known, comparison: comparison, hasStructure: hasStructure });
     const at = { position: look.position, side: look.side, piece: look.piece.name, face: look.face };
     positions.push({ ...at, ...seen });
     findings.push(...faults.map((fault) => findingOf(at, fault, seen.recognised)));
     yield look;
   }
-  const notes = [...[...traits.values()].flatMap((t) => t.notes), ...notesOnAlikes(traits, album)];
+  const notes = [...[...traits.values()].flatMap((t) => t.notes), ...notesOnAlikes(traits, facePictures)];
   return { findings, notes, checked: positions.length, positions };
 }
 

@@ -2,14 +2,14 @@
 import type { Picture } from './picture.ts';
 
 /** A level of a pyramid: red, green and blue values in rows from the top. */
-export interface Level {
+export interface PyramidLevel {
   readonly width: number;
   readonly height: number;
   readonly values: Float32Array;
 }
 
 /** The picture at full size, then halved as long as its shorter side keeps `least` pixels. Finest first. */
-export function pyramidOf(picture: Picture, least: number): readonly Level[] {
+export function pyramidOf(picture: Picture, least: number): readonly PyramidLevel[] {
   let level = levelOf(picture);
   const levels = [level];
   while (Math.min(level.width, level.height) >= 2 * least) {
@@ -20,7 +20,7 @@ export function pyramidOf(picture: Picture, least: number): readonly Level[] {
 }
 
 /** The picture as the finest level. */
-function levelOf(picture: Picture): Level {
+function levelOf(picture: Picture): PyramidLevel {
   return { width: picture.width, height: picture.height, values: new Float32Array(picture.pixels) };
 }
 
@@ -34,7 +34,7 @@ export function shrink(picture: Picture, times: number): Picture {
 }
 
 /** Every two by two pixels become one; an odd last row or column is left out. */
-function halve(level: Level): Level {
+function halve(level: PyramidLevel): PyramidLevel {
   const width = level.width >> 1;
   const height = level.height >> 1;
   const values = new Float32Array(width * height * 3);

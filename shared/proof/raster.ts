@@ -1,6 +1,6 @@
 // A drawing as a renderer left it, a word for each pixel, so that whole sheets are compared in one go.
 import type { Rect } from '../geometry/space.ts';
-import { type Area, ROUNDING } from './band.ts';
+import { type Area, ROUNDING_LEVELS } from './band.ts';
 import type { Picture } from './picture.ts';
 
 /** Rows from the top, each from the left. Of a word the lowest byte is red, then green and blue; the highest says nothing. */
@@ -29,7 +29,7 @@ export function inkLevel(word: number): number {
 
 /** Whether there is ink, and more of it than rounding. */
 export function isInked(word: number): boolean {
-  return (word & COLOUR_BITS) !== COLOUR_BITS && inkLevel(word) > ROUNDING;
+  return (word & COLOUR_BITS) !== COLOUR_BITS && inkLevel(word) > ROUNDING_LEVELS;
 }
 
 /** The outermost pixels of a printed area are not looked at: a clip that a renderer rounds may cut them. */

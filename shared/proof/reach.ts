@@ -1,13 +1,13 @@
 // How far the bleed of a printed face really reaches past each edge of the trim.
 import type { Edges } from '../geometry/space.ts';
 import type { Reaches, Stretch } from '../layout/bleedReach.ts';
-import { type Area, countStrangers, soften } from './band.ts';
+import type { Found } from './alignment.ts';
+import { type Area, blur, countOutliers } from './band.ts';
 import type { Grid } from './grid.ts';
 import type { Picture } from './picture.ts';
-import type { Found } from './settle.ts';
 
-/** So many strange pixels in a row make it a row that does not show the art. */
-const STRANGE_ROW = 3;
+/** So many outliers in a row make it a row that does not show the art. */
+const MIN_OUTLIERS_IN_ROW = 3;
 
 /** What was found before a stretch of an edge, in pt. */
 export interface Reached {
@@ -17,8 +17,8 @@ export interface Reached {
 
 /**
  * How far what was found shows the same as the art outside each edge of the trim, looked at row by row from the trim
- * outwards as far as is wanted, for each stretch that wants any. Both as they are and softened: a thin line along the
- * edge that two renderings draw differently is no fault, and softening must not blur the end of the bleed.
+ * outwards as far as is wanted, for each stretch that wants any. Both as they are and blurred: a thin line along the
+ * edge that two renderings draw differently is no fault, and blurring must not reach the end of the bleed.
  *
  * Where a bleed has a step, `shifted` (pt) is how far the step may have moved along the edge.
  */
@@ -29,16 +29,16 @@ export function reachOf(
   shifted: number,
 ): Readonly<Record<keyof Edges, readonly Reached[]>> {
   const { grid } = found;
-  let softened: Picture | undefined;
+  let blurred: Picture | undefined;
   const isStrange = (area: Area): boolean => {
-    if (countStrangers(found.picture, art, area, STRANGE_ROW) < STRANGE_ROW) return false;
-    softened ??= soften(art);
-    return countStrangers(found.softened(), softened, area, STRANGE_ROW) >= STRANGE_ROW;
+    if (countOutliers(found.picture, art, area, MIN_OUTLIERS_IN_ROW) < MIN_OUTLIERS_IN_ROW) return false;
+    blurred ??= blur(art);
+    return countOutliers(found.blurred(), blurred, area, MIN_OUTLIERS_IN_ROW) >= MIN_OUTLIERS_IN_ROW;
   };
   const along = (edge: keyof Edges): readonly Reached[] =>
     wanted[edge].flatMap((stretch) => {
       const { from, to } = inPixels(stretch, grid, edge, shifted);
-      if (stretch.reach === 0 || to - from < STRANGE_ROW) return [];
+      if (stretch.reach === 0 || to - from < MIN_OUTLIERS_IN_ROW) return [];
       const scale = edge === 'left' || edge === 'right' ? grid.across : grid.up;
       const rows = Math.floor(stretch.reach * scale + 1e-6);
       for (let row = 0; row < rows; row++) {

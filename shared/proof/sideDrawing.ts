@@ -4,14 +4,14 @@ import type { Rect } from '../geometry/space.ts';
 import { applyToRect, chain, inverse } from '../geometry/transform.ts';
 import { alignedScale } from './alignedScale.ts';
 import type { Area } from './band.ts';
+import type { Affine, PageSource, Renderable } from './pageSource.ts';
 import { COLOUR_BITS, isInked, pixelsWithin, type Raster } from './raster.ts';
-import type { Lens, Photographed, Sight } from './sight.ts';
 
 /** A side, what was drawn of it, and where a point of the side (pt, y up) falls on the drawing (pixels, y down). */
 export interface SideDrawing {
-  readonly sight: Sight;
+  readonly source: PageSource;
   readonly raster: Raster;
-  readonly lens: Lens;
+  readonly toPixels: Affine;
 }
 
 /** A larger sheet is drawn more coarsely; one of 24 x 36 in still has 9 pixels to the mm. */
@@ -28,12 +28,12 @@ const ASIDE_PX = 1 / 47;
  * as can be fall on the same part of a pixel. `earlier` is given back where it shows just that.
  */
 export function drawSide(
-  sight: Sight,
+  source: PageSource,
   trims: readonly Rect[],
   scale: number,
   earlier: SideDrawing | undefined,
 ): SideDrawing {
-  const { w, h } = sight.size;
+  const { w, h } = source.size;
   const least = Math.min(scale, Math.sqrt(MAX_SIDE_PIXELS / (w * h)));
   const middles = trims.map(centre);
   const across = alignedScale(
@@ -44,19 +44,19 @@ export function drawSide(
     middles.map(({ y }) => y),
     least,
   );
-  const lens: Lens = { a: across, b: 0, c: 0, d: -up, e: ASIDE_PX, f: h * up + ASIDE_PX };
-  if (earlier?.sight === sight && sameLens(earlier.lens, lens)) return earlier;
-  const raster = sight.draw(lens, Math.ceil(w * across), Math.ceil(h * up));
-  return { sight, raster, lens };
+  const matrix: Affine = { a: across, b: 0, c: 0, d: -up, e: ASIDE_PX, f: h * up + ASIDE_PX };
+  if (earlier?.source === source && sameScale(earlier.toPixels, matrix)) return earlier;
+  const raster = source.rasterise(matrix, Math.ceil(w * across), Math.ceil(h * up));
+  return { source: source, raster, toPixels: matrix };
 }
 
-function sameLens(a: Lens, b: Lens): boolean {
+function sameScale(a: Affine, b: Affine): boolean {
   return Math.abs(a.a - b.a) < 1e-9 && Math.abs(a.d - b.d) < 1e-9;
 }
 
 /** The pixels that a rectangle of the side (pt) touches, as far as there are any. */
-export function pixelsUnder({ lens, raster }: SideDrawing, rect: Rect): Area {
-  const { x, y, w, h } = applyToRect(lens, rect);
+export function pixelsUnder({ toPixels, raster }: SideDrawing, rect: Rect): Area {
+  const { x, y, w, h } = applyToRect(toPixels, rect);
   return {
     left: Math.max(0, Math.floor(x)),
     top: Math.max(0, Math.floor(y)),
@@ -66,8 +66,8 @@ export function pixelsUnder({ lens, raster }: SideDrawing, rect: Rect): Area {
 }
 
 /** Whether nothing is printed within a rectangle of the side (pt). */
-export function isBlankWithin({ raster, lens }: SideDrawing, rect: Rect): boolean {
-  const { left, top, right, bottom } = pixelsWithin(applyToRect(lens, rect), raster);
+export function isBlankWithin({ raster, toPixels }: SideDrawing, rect: Rect): boolean {
+  const { left, top, right, bottom } = pixelsWithin(applyToRect(toPixels, rect), raster);
   for (let y = top; y < bottom; y++) {
     for (let i = y * raster.width + left; i < y * raster.width + right; i++) {
       if (isInked(raster.words[i] ?? COLOUR_BITS)) return false;
@@ -77,14 +77,14 @@ export function isBlankWithin({ raster, lens }: SideDrawing, rect: Rect): boolea
 }
 
 /**
- * The drawing seen again through an upright lens, each pixel the mean of four samples: good for showing, too coarse for
+ * The drawing resampled by an upright matrix, each pixel the mean of four samples: good for showing, too coarse for
  * measuring.
  */
-export function drawnSight({ sight, raster, lens: drawn }: SideDrawing): Photographed {
+export function resampled({ source, raster, toPixels: drawn }: SideDrawing): Renderable {
   return {
-    size: sight.size,
-    photograph: (lens, width, height) => {
-      const { a, b, c, d, e, f } = chain(inverse(lens), drawn);
+    size: source.size,
+    render: (matrix, width, height) => {
+      const { a, b, c, d, e, f } = chain(inverse(matrix), drawn);
       if (b !== 0 || c !== 0) throw new Error('A drawing is seen again only as it lies');
       const columns = samplesAlong(width, a, e, raster.width);
       const rows = samplesAlong(height, d, f, raster.height);

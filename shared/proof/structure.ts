@@ -1,22 +1,22 @@
-// How much there is in a picture by which a displacement of it could be told, and in which directions.
-import { type Area, ROUNDING } from './band.ts';
+// How much there is in a picture by which a displacement of it is observable, and in which directions.
+import { type Area, ROUNDING_LEVELS } from './band.ts';
 import type { Direction } from './hand.ts';
 import type { Picture } from './picture.ts';
 
 /**
- * The sum of squared slopes (levels per pixel, three colours) from which a direction is told. An edge of 8 levels,
+ * The sum of squared slopes (levels per pixel, three colours) from which a direction is observable. An edge of 8 levels,
  * which is a 3 % tint on white, gives 960 when it is 10 pixels long.
  */
-const LEAST_STRUCTURE = 500;
+const MIN_SQUARED_GRADIENT = 500;
 
 /** The weaker of two directions must have this share of the stronger: edges that run aslant seem to have 1 %. */
-const LEAST_SHARE = 0.02;
+const MIN_EIGENVALUE_RATIO = 0.02;
 
 /**
  * The directions in which a displacement would show, in pixels with y down: none in an even or softly shaded area,
  * one across the lines of stripes, else two at right angles. Slopes no steeper than the rounding are not seen.
  */
-export function directionsIn(picture: Picture, area: Area): readonly Direction[] {
+export function observableDirections(picture: Picture, area: Area): readonly Direction[] {
   const { pixels, width } = picture;
   const row = width * 3;
   let [xx, xy, yy] = [0, 0, 0];
@@ -29,27 +29,27 @@ export function directionsIn(picture: Picture, area: Area): readonly Direction[]
       const lowerRight = pixels[i + row + 3] ?? 0;
       const across = 2 * ((pixels[i + 3] ?? 0) - (pixels[i - 3] ?? 0));
       const down = 2 * ((pixels[i + row] ?? 0) - (pixels[i - row] ?? 0));
-      const slopeX = (upperRight - upperLeft + across + lowerRight - lowerLeft) / 8;
-      const slopeY = (lowerLeft - upperLeft + down + lowerRight - upperRight) / 8;
-      if (Math.abs(slopeX) <= ROUNDING && Math.abs(slopeY) <= ROUNDING) continue;
-      xx += slopeX * slopeX;
-      xy += slopeX * slopeY;
-      yy += slopeY * slopeY;
+      const gradientX = (upperRight - upperLeft + across + lowerRight - lowerLeft) / 8;
+      const gradientY = (lowerLeft - upperLeft + down + lowerRight - upperRight) / 8;
+      if (Math.abs(gradientX) <= ROUNDING_LEVELS && Math.abs(gradientY) <= ROUNDING_LEVELS) continue;
+      xx += gradientX * gradientX;
+      xy += gradientX * gradientY;
+      yy += gradientY * gradientY;
     }
   }
-  return toldBy(xx, xy, yy);
+  return principalDirections(xx, xy, yy);
 }
 
 /** The principal directions of a sum of products of slopes that are strong enough. */
-function toldBy(xx: number, xy: number, yy: number): readonly Direction[] {
+function principalDirections(xx: number, xy: number, yy: number): readonly Direction[] {
   const half = (xx + yy) / 2;
   const spread = Math.hypot((xx - yy) / 2, xy);
   const angle = Math.atan2(2 * xy, xx - yy) / 2;
   const [x, y] = [Math.cos(angle), Math.sin(angle)];
   const stronger = half + spread;
   const weaker = half - spread;
-  if (stronger < LEAST_STRUCTURE) return [];
-  if (weaker < Math.max(LEAST_STRUCTURE, stronger * LEAST_SHARE)) return [{ x, y }];
+  if (stronger < MIN_SQUARED_GRADIENT) return [];
+  if (weaker < Math.max(MIN_SQUARED_GRADIENT, stronger * MIN_EIGENVALUE_RATIO)) return [{ x, y }];
   return [
     { x, y },
     { x: -y, y: x },

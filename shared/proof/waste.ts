@@ -20,8 +20,8 @@ export interface WantedSide {
 /** Ink may reach this far past where it belongs: a renderer that rounds lets an edge wander by half of it. */
 const WASTE_TOLERANCE_MM = 0.34;
 
-/** No more places than this are told for a side, of each kind: one plate off moves every mark. */
-const MAX_PLACES_TOLD = 12;
+/** No more places than this are named for a side, of each kind: one plate off moves every mark. */
+const MAX_PLACES_NAMED = 12;
 
 /** Looks at a side as a whole: at its marks, and at the paper around them and the pieces. */
 export function checkWaste(
@@ -29,25 +29,25 @@ export function checkWaste(
   drawing: SideDrawing,
   wanted: WantedSide,
 ): readonly SheetFinding[] {
-  const { lens, raster, sight } = drawing;
+  const { toPixels, raster, source } = drawing;
   const missing = wanted.marks
     .filter((mark) => !isThere(mark, wanted.marks, drawing))
-    .map((mark) => markMissing(side, mark, sight.size));
-  const back = inverse(lens);
-  const stray = inkPlaces(strayInk(drawing, wanted), raster.width, lens.a * POINTS_PER.mm)
+    .map((mark) => markMissing(side, mark, source.size));
+  const back = inverse(toPixels);
+  const stray = inkPlaces(strayInk(drawing, wanted), raster.width, toPixels.a * POINTS_PER.mm)
     .map(({ left, top, right, bottom }) =>
       applyToRect(back, { x: left, y: top, w: right - left, h: bottom - top }),
     )
-    .map((place) => strayInkAt(side, place, sight.size));
-  return [...missing.slice(0, MAX_PLACES_TOLD), ...stray.slice(0, MAX_PLACES_TOLD)];
+    .map((place) => strayInkAt(side, place, source.size));
+  return [...missing.slice(0, MAX_PLACES_NAMED), ...stray.slice(0, MAX_PLACES_NAMED)];
 }
 
 /** The pixels with ink that belongs to no piece and no mark. */
 function* strayInk(drawing: SideDrawing, { printed, marks }: WantedSide): Generator<Pixel> {
-  const { raster, lens } = drawing;
+  const { raster, toPixels } = drawing;
   const slack = WASTE_TOLERANCE_MM * POINTS_PER.mm;
   const pieces = printed.map((rect) => pixelsUnder(drawing, grow(rect, slack)));
-  const back = inverse(lens);
+  const back = inverse(toPixels);
   const near = marks.map((mark) => ({ mark, box: pixelsUnder(drawing, grow(boundsOf(mark), slack)) }));
   const belongs = (x: number, y: number) =>
     near.some(

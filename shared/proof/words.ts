@@ -71,11 +71,11 @@ function mirroring(recognised: Recognised | undefined): string {
 function ways({ right, lead }: Shift): string {
   const across = `${millimetres(right)} too far to the ${right > 0 ? 'right' : 'left'}`;
   const along = `${millimetres(lead)} too far towards the ${lead > 0 ? 'lead edge' : 'tail'}`;
-  const told = [
+  const parts = [
     { way: across, by: right },
     { way: along, by: lead },
   ].filter(({ by }) => Math.abs(by) >= 0.05);
-  return told.map(({ way }) => way).join(' and ');
+  return parts.map(({ way }) => way).join(' and ');
 }
 
 function millimetres(mm: number): string {

@@ -1,14 +1,14 @@
-// Paint on paper without any PDF: faces are formulas, sheets are what was painted on them, photographs are samples.
+// Paint on paper without any PDF: faces are formulas, sheets are what was painted on them, renderings are samples.
 import { HEADS, type Head, type ReaderTurn } from '../../shared/geometry/head.ts';
 import type { Size } from '../../shared/geometry/space.ts';
 import { inverse } from '../../shared/geometry/transform.ts';
 import type { Turn } from '../../shared/geometry/turn.ts';
 import type { Position } from '../../shared/layout/position.ts';
 import type { FaceArt, ProofJob, ProofPiece } from '../../shared/proof/job.ts';
+import type { PageSource } from '../../shared/proof/pageSource.ts';
 import type { Picture } from '../../shared/proof/picture.ts';
-import type { Sight } from '../../shared/proof/sight.ts';
 import { cutOut, hold, print, turned, unturned } from './paper.ts';
-import { sightBy } from './sightBy.ts';
+import { sourceBy } from './sourceBy.ts';
 
 export type Colour = readonly [number, number, number];
 
@@ -18,9 +18,9 @@ export type Paint = (x: number, y: number) => Colour;
 export const PAPER: Colour = [255, 255, 255];
 
 /** Something flat that is painted all over; every pixel is the mean of two by two samples. */
-export function paintedSight(size: Size, paint: Paint): Sight {
-  return sightBy(size, (lens, width, height) => {
-    const { a, b, c, d, e, f } = inverse(lens);
+export function paintedSource(size: Size, paint: Paint): PageSource {
+  return sourceBy(size, (matrix, width, height) => {
+    const { a, b, c, d, e, f } = inverse(matrix);
     const pixels = new Uint8Array(width * height * 3);
     for (let i = 0; i < width * height; i++) {
       let [red, green, blue] = [0, 0, 0];
@@ -64,12 +64,12 @@ export interface Printed {
 }
 
 /** A side of a sheet on which these faces are printed, the first on top. */
-export function printedSight(sheet: Size, faces: readonly Printed[]): Sight {
+export function printedSource(sheet: Size, faces: readonly Printed[]): PageSource {
   const laid = faces.map((face) => {
     const angle = (-face.head * Math.PI) / 180;
     return { ...face, cos: Math.cos(angle), sin: Math.sin(angle) };
   });
-  return paintedSight(sheet, (x, y) => {
+  return paintedSource(sheet, (x, y) => {
     for (const { paint, size, bleed, middle, cos, sin, spoil } of laid) {
       const [dx, dy] = [x - middle.x, y - middle.y];
       let [u, v] = [dx * cos - dy * sin, dx * sin + dy * cos];
@@ -127,12 +127,12 @@ export function proofPieces(pieces: readonly PaintedPiece[]): readonly ProofPiec
 }
 
 /** The pages of art of these pieces: each face with its bleed. */
-export function pagesOf(pieces: readonly PaintedPiece[]): (face: FaceArt) => Sight {
+export function pagesOf(pieces: readonly PaintedPiece[]): (face: FaceArt) => PageSource {
   const pages = pieces.flatMap(({ trim, bleed, front, back }) =>
     [front, back].flatMap((paint) => {
       if (paint === undefined) return [];
       const size = { w: trim.w + 2 * bleed, h: trim.h + 2 * bleed };
-      return [paintedSight(size, (x, y) => paint(x - size.w / 2, y - size.h / 2))];
+      return [paintedSource(size, (x, y) => paint(x - size.w / 2, y - size.h / 2))];
     }),
   );
   return ({ page }) => pages[page - 1]!;
@@ -143,9 +143,9 @@ export function printJob(
   job: ProofJob,
   pieces: readonly PaintedPiece[],
   spoil: (printed: Printed, position: number, side: 1 | 2) => Printed | undefined = (printed) => printed,
-): { readonly side1: Sight; readonly side2: Sight } {
+): { readonly side1: PageSource; readonly side2: PageSource } {
   const side = (number: 1 | 2) =>
-    printedSight(
+    printedSource(
       job.sheet,
       job.positions.flatMap((position, i) => {
         const piece = pieces.find(({ name }) => name === position.piece)!;

@@ -12,22 +12,22 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-/** Counts every drawing and every photograph that is asked of any renderer. */
-function watchRenderer(): { drawn: number; photographed: number } {
-  const counts = { drawn: 0, photographed: 0 };
+/** Counts every drawing and every render that is asked of any renderer. */
+function watchRenderer(): { drawn: number; rendered: number } {
+  const counts = { drawn: 0, rendered: 0 };
   const { open } = Renderer.prototype;
   const watched = new Map<OpenPage, OpenPage>();
   const watch = (page: OpenPage): OpenPage => ({
     ...page,
-    sight: {
-      size: page.sight.size,
-      draw: (...asked) => {
+    source: {
+      size: page.source.size,
+      rasterise: (...asked) => {
         counts.drawn++;
-        return page.sight.draw(...asked);
+        return page.source.rasterise(...asked);
       },
-      photograph: (...asked) => {
-        counts.photographed++;
-        return page.sight.photograph(...asked);
+      render: (...asked) => {
+        counts.rendered++;
+        return page.source.render(...asked);
       },
     },
   });
@@ -79,7 +79,7 @@ async function countOf(sheet: Size, positions: readonly Position[], spoils: Spoi
 
 describe('A proof of right sheets', () => {
   it('draws two sides and two faces, for one card as for twenty-four', async () => {
-    const once = { drawn: 4, photographed: 0, findings: 0 };
+    const once = { drawn: 4, rendered: 0, findings: 0 };
     expect(await countFor(1)).toEqual({ ...once, checked: 2 });
     expect(await countFor(24)).toEqual({ ...once, checked: 48 });
   });
@@ -92,7 +92,7 @@ describe('A proof of a form that serves both sides', () => {
     });
     expect(await countOf({ w: 2 * 20.4 + 103.37 + W, h: 100 }, positions, () => ({}), true)).toEqual({
       drawn: 3,
-      photographed: 0,
+      rendered: 0,
       findings: 0,
       checked: 4,
     });
@@ -100,11 +100,11 @@ describe('A proof of a form that serves both sides', () => {
 });
 
 describe('A proof of a sheet with one wrong card', () => {
-  it('photographs that one alone', async () => {
+  it('renders that one alone', async () => {
     const spoiled: Spoils = (position, side) => (position === 7 && side === 2 ? { turned: 180 } : {});
-    const { photographed, findings } = await countFor(24, spoiled);
+    const { rendered, findings } = await countFor(24, spoiled);
     expect(findings).toBe(1);
-    expect(photographed).toBeGreaterThan(0);
-    expect(photographed).toBeLessThan(12);
+    expect(rendered).toBeGreaterThan(0);
+    expect(rendered).toBeLessThan(12);
   });
 });

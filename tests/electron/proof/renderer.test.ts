@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type OpenDocument, Renderer } from '../../../electron/proof/renderer.ts';
 import { chain } from '../../../shared/geometry/transform.ts';
+import type { Affine, PageSource } from '../../../shared/proof/pageSource.ts';
 import type { Picture } from '../../../shared/proof/picture.ts';
-import type { Lens, Sight } from '../../../shared/proof/sight.ts';
 import { type PageParts, pack, signpost, writePages } from '../../kit/pdfs.ts';
 import { picturesByPoppler, unlikeness } from '../../kit/poppler.ts';
 import { throughQpdf } from '../../kit/qpdf.ts';
@@ -21,10 +21,10 @@ function opened(bytes: Uint8Array): OpenDocument {
 
 const onlyPage = (page: PageParts, objects = {}) => opened(writePages([page], { objects })).page(1)!;
 
-/** All of a sight, `scale` pixels to the pt. */
-function whole({ size, photograph }: Sight, scale = 1): Picture {
-  const lens: Lens = { a: scale, b: 0, c: 0, d: -scale, e: 0, f: size.h * scale };
-  return photograph(lens, Math.round(size.w * scale), Math.round(size.h * scale));
+/** All of a source, `scale` pixels to the pt. */
+function whole({ size, render }: PageSource, scale = 1): Picture {
+  const matrix: Affine = { a: scale, b: 0, c: 0, d: -scale, e: 0, f: size.h * scale };
+  return render(matrix, Math.round(size.w * scale), Math.round(size.h * scale));
 }
 
 const colourAt = ({ pixels, width }: Picture, x: number, y: number) => [
@@ -35,18 +35,18 @@ const WHITE = [255, 255, 255];
 const RED = [255, 0, 0];
 
 describe('The renderer', () => {
-  it('photographs a page as another renderer shows it', () => {
+  it('renders a page as another renderer shows it', () => {
     const bytes = writePages([{ media: [0, 0, 120, 90], drawing: signpost([0, 0, 120, 90]) }]);
     const [byPoppler] = picturesByPoppler(bytes, 2);
-    expect(unlikeness(whole(opened(bytes).page(1)!.sight, 2), byPoppler!)).toBeLessThan(0.001);
+    expect(unlikeness(whole(opened(bytes).page(1)!.source, 2), byPoppler!)).toBeLessThan(0.001);
   });
 
-  it('photographs a page of a broken size without stretching it', () => {
+  it('renders a page of a broken size without stretching it', () => {
     const square = '1 0 0 rg 500 1000 200 300 re f';
-    const { sight } = onlyPage({ media: [0, 0, 1000.7, 2000.9], drawing: square });
-    expect(sight.size.w).toBeCloseTo(1000.7, 3);
-    expect(sight.size.h).toBeCloseTo(2000.9, 3);
-    const picture = whole(sight);
+    const { source } = onlyPage({ media: [0, 0, 1000.7, 2000.9], drawing: square });
+    expect(source.size.w).toBeCloseTo(1000.7, 3);
+    expect(source.size.h).toBeCloseTo(2000.9, 3);
+    const picture = whole(source);
     expect(colourAt(picture, 501, 2001 - 1300)).toEqual(RED);
     expect(colourAt(picture, 698, 2001 - 1003)).toEqual(RED);
     expect(colourAt(picture, 498, 2001 - 1150)).toEqual(WHITE);
@@ -55,13 +55,13 @@ describe('The renderer', () => {
     expect(colourAt(picture, 600, 2001 - 1303)).toEqual(WHITE);
   });
 
-  it('photographs any part of a page, turned, mirrored or enlarged', () => {
-    const { sight } = onlyPage({ media: [0, 0, 120, 90], drawing: signpost([0, 0, 120, 90]) });
+  it('renders any part of a page, turned, mirrored or enlarged', () => {
+    const { source } = onlyPage({ media: [0, 0, 120, 90], drawing: signpost([0, 0, 120, 90]) });
     // The lower left corner is red: looked at alone, then brought to the upper right by half a turn.
-    const corner: Lens = { a: 4, b: 0, c: 0, d: -4, e: 0, f: 40 };
-    expect(colourAt(sight.photograph(corner, 40, 40), 20, 20)).toEqual(RED);
-    const halfTurn: Lens = { a: -1, b: 0, c: 0, d: -1, e: 40, f: 40 };
-    const turned = sight.photograph(chain(corner, halfTurn), 80, 80);
+    const corner: Affine = { a: 4, b: 0, c: 0, d: -4, e: 0, f: 40 };
+    expect(colourAt(source.render(corner, 40, 40), 20, 20)).toEqual(RED);
+    const halfTurn: Affine = { a: -1, b: 0, c: 0, d: -1, e: 40, f: 40 };
+    const turned = source.render(chain(corner, halfTurn), 80, 80);
     expect(colourAt(turned, 20, 20)).toEqual(RED);
     expect(colourAt(turned, 60, 20)).toEqual(WHITE);
   });
@@ -73,16 +73,16 @@ describe('The renderer', () => {
       drawing: '1 0 0 rg -10 5 20 20 re f',
     });
     expect(page.shown).toEqual({ w: 50, h: 40 });
-    expect(page.sight.size).toEqual({ w: 120, h: 90 });
-    expect(colourAt(whole(page.sight), 2, 87)).toEqual(RED);
+    expect(page.source.size).toEqual({ w: 120, h: 90 });
+    expect(colourAt(whole(page.source), 2, 87)).toEqual(RED);
   });
 
   it('shows a page as its Rotate turns it', () => {
     const page = onlyPage({ media: [0, 0, 120, 90], rotate: 90, drawing: '1 0 0 rg 0 0 20 10 re f' });
-    expect(page.sight.size).toEqual({ w: 90, h: 120 });
+    expect(page.source.size).toEqual({ w: 90, h: 120 });
     // Clockwise, the lower left comes to the upper left.
-    expect(colourAt(whole(page.sight), 5, 10)).toEqual(RED);
-    expect(colourAt(whole(page.sight), 15, 10)).toEqual(WHITE);
+    expect(colourAt(whole(page.source), 5, 10)).toEqual(RED);
+    expect(colourAt(whole(page.source), 15, 10)).toEqual(WHITE);
   });
 
   it('shows annotations that print, and none that do not', () => {
@@ -90,7 +90,7 @@ describe('The renderer', () => {
     const stamp = (x: number, flags: number, look = '/AP << /N 3 0 R >>') =>
       `<< /Type /Annot /Subtype /Stamp /Rect [${x} 10 ${x + 20} 30] /F ${flags} ${look} >>`;
     const square = '<< /Type /Annot /Subtype /Square /Rect [100 10 115 30] /F 4 /C [0 0 1] /IC [0 0 1] >>';
-    const { sight } = onlyPage(
+    const { source } = onlyPage(
       {
         media: [0, 0, 120, 90],
         drawing: '',
@@ -98,7 +98,7 @@ describe('The renderer', () => {
       },
       { 3: appearance },
     );
-    const picture = whole(sight);
+    const picture = whole(source);
     expect([20, 50, 80, 108].map((x) => colourAt(picture, x, 70))).toEqual([RED, WHITE, WHITE, WHITE]);
   });
 
@@ -117,11 +117,11 @@ describe('The renderer', () => {
 
   it('can be closed and started again as often as there are proofs', async () => {
     const bytes = writePages([{ media: [0, 0, 120, 90], drawing: signpost([0, 0, 120, 90]) }]);
-    const first = whole(opened(bytes).page(1)!.sight);
+    const first = whole(opened(bytes).page(1)!.source);
     for (let proof = 0; proof < 5; proof++) {
       const another = await Renderer.start();
       const document = another.open(bytes);
-      expect(typeof document !== 'string' && whole(document.page(1)!.sight)).toEqual(first);
+      expect(typeof document !== 'string' && whole(document.page(1)!.source)).toEqual(first);
       another.close();
     }
   });

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import {
   type Area,
-  countStrangers,
-  differenceIn,
+  blur,
+  correlation,
+  countOutliers,
   equalIn,
   isBlank,
   isFlat,
-  likeness,
-  soften,
+  squaredDifference,
   unmovedIn,
   wholeOf,
 } from '../../../shared/proof/band.ts';
@@ -61,11 +61,11 @@ describe('Two pictures', () => {
   });
 
   it('differ by the sum of the squares of what lies between them', () => {
-    expect(differenceIn(white, white, inside)).toBe(0);
-    expect(differenceIn(dotAt(4, 15, 245), white, inside)).toBe(300);
-    expect(differenceIn(dotAt(3, 15, 245), white, inside)).toBe(0);
+    expect(squaredDifference(white, white, inside)).toBe(0);
+    expect(squaredDifference(dotAt(4, 15, 245), white, inside)).toBe(300);
+    expect(squaredDifference(dotAt(3, 15, 245), white, inside)).toBe(0);
     expect(
-      differenceIn(
+      squaredDifference(
         white,
         grey(20, () => 254),
         inside,
@@ -75,32 +75,32 @@ describe('Two pictures', () => {
 
   it('are as alike as they vary together', () => {
     const shade = grey(20, (x) => 10 * x);
-    expect(likeness(shade, shade, inside)).toBeCloseTo(1, 10);
+    expect(correlation(shade, shade, inside)).toBeCloseTo(1, 10);
     expect(
-      likeness(
+      correlation(
         shade,
         grey(20, (x) => 5 * x + 20),
         inside,
       ),
     ).toBeCloseTo(1, 10);
     expect(
-      likeness(
+      correlation(
         shade,
         grey(20, (x) => 200 - 10 * x),
         inside,
       ),
     ).toBeCloseTo(-1, 10);
     expect(
-      likeness(
+      correlation(
         shade,
         grey(20, (_, y) => 10 * y),
         inside,
       ),
     ).toBeCloseTo(0, 10);
-    expect(likeness(shade, white, inside)).toBe(0);
+    expect(correlation(shade, white, inside)).toBe(0);
     // Colours that differ as a whole are no likeness: two plain cards of one colour have nothing in common.
     const blue = { ...white, pixels: white.pixels.map((_, i) => (i % 3 === 2 ? 200 : 40)) };
-    expect(likeness(blue, blue, inside)).toBe(0);
+    expect(correlation(blue, blue, inside)).toBe(0);
   });
 });
 
@@ -132,41 +132,41 @@ describe('Strangers', () => {
   const many = 1000;
 
   it('are seen when something is added, and as much when it is left out', () => {
-    expect(countStrangers(white, dotAt(8, 8), inside, many)).toBe(1);
-    expect(countStrangers(dotAt(8, 8), white, inside, many)).toBe(1);
+    expect(countOutliers(white, dotAt(8, 8), inside, many)).toBe(1);
+    expect(countOutliers(dotAt(8, 8), white, inside, many)).toBe(1);
   });
 
   it('are none when an edge wanders by one pixel, and some when it wanders by two', () => {
     const edge = (at: number) => grey(20, (x) => (x < at ? 0 : 255));
-    expect(countStrangers(edge(10), edge(11), inside, many)).toBe(0);
-    expect(countStrangers(edge(10), edge(9), inside, many)).toBe(0);
-    expect(countStrangers(edge(10), edge(12), inside, many)).toBeGreaterThanOrEqual(12);
+    expect(countOutliers(edge(10), edge(11), inside, many)).toBe(0);
+    expect(countOutliers(edge(10), edge(9), inside, many)).toBe(0);
+    expect(countOutliers(edge(10), edge(12), inside, many)).toBeGreaterThanOrEqual(12);
   });
 
   it('wander upwards and downwards as they do sideways', () => {
     const edge = (at: number) => grey(20, (_, y) => (y < at ? 0 : 255));
-    expect(countStrangers(edge(10), edge(11), inside, many)).toBe(0);
-    expect(countStrangers(edge(10), edge(12), inside, many)).toBeGreaterThanOrEqual(12);
+    expect(countOutliers(edge(10), edge(11), inside, many)).toBe(0);
+    expect(countOutliers(edge(10), edge(12), inside, many)).toBeGreaterThanOrEqual(12);
   });
 
   it('are seen in a tint of 2 percent, which differs from white by 5 levels', () => {
-    expect(countStrangers(white, dotAt(8, 8, 250), inside, many)).toBe(1);
-    expect(countStrangers(white, dotAt(8, 8, 253), inside, many)).toBe(0);
+    expect(countOutliers(white, dotAt(8, 8, 250), inside, many)).toBe(1);
+    expect(countOutliers(white, dotAt(8, 8, 253), inside, many)).toBe(0);
   });
 
   it('are judged by the contrast around them', () => {
     const edge = grey(20, (x) => (x < 10 ? 0 : 255));
     const tinted = (level: number) => grey(20, (x) => (x < 10 ? 0 : x === 12 ? level : 255));
     // Three pixels from an edge a third of its contrast is forgiven: 255 / 3 + 2 = 87.
-    expect(countStrangers(edge, tinted(170), inside, many)).toBe(0);
-    expect(countStrangers(edge, tinted(160), inside, many)).toBe(12);
+    expect(countOutliers(edge, tinted(170), inside, many)).toBe(0);
+    expect(countOutliers(edge, tinted(160), inside, many)).toBe(12);
   });
 
   it('are counted in the area only, and not beyond what is enough', () => {
-    expect(countStrangers(white, dotAt(3, 8), inside, many)).toBe(0);
-    expect(countStrangers(white, dotAt(15, 15), inside, many)).toBe(1);
+    expect(countOutliers(white, dotAt(3, 8), inside, many)).toBe(0);
+    expect(countOutliers(white, dotAt(15, 15), inside, many)).toBe(1);
     expect(
-      countStrangers(
+      countOutliers(
         white,
         grey(20, () => 0),
         inside,
@@ -174,7 +174,7 @@ describe('Strangers', () => {
       ),
     ).toBe(144);
     expect(
-      countStrangers(
+      countOutliers(
         white,
         grey(20, () => 0),
         inside,
@@ -187,13 +187,13 @@ describe('Strangers', () => {
     const green = { ...white, pixels: white.pixels.slice() };
     green.pixels[1] = 0;
     green.pixels[20 * 20 * 3 - 1] = 0;
-    expect(countStrangers(white, green, wholeOf(white), many)).toBe(2);
+    expect(countOutliers(white, green, wholeOf(white), many)).toBe(2);
   });
 });
 
-describe('A softened picture', () => {
+describe('A blurred picture', () => {
   it('spreads a dot over its neighbours as 1 2 1 both ways', () => {
-    const soft = soften(dotAt(8, 8, 255 - 160));
+    const soft = blur(dotAt(8, 8, 255 - 160));
     const at = (x: number, y: number) => 255 - (soft.pixels[(y * 20 + x) * 3] ?? 0);
     expect([at(8, 8), at(7, 8), at(9, 8), at(8, 7), at(8, 9), at(7, 7), at(9, 9), at(10, 8)]).toEqual([
       40, 20, 20, 20, 20, 10, 10, 0,
@@ -201,11 +201,11 @@ describe('A softened picture', () => {
   });
 
   it('keeps its colour up to its edges', () => {
-    expect(soften(grey(20, () => 37))).toEqual(grey(20, () => 37));
+    expect(blur(grey(20, () => 37))).toEqual(grey(20, () => 37));
   });
 
   it('does not mix one end of a row with the other', () => {
-    const soft = soften(grey(4, (x) => (x === 0 ? 0 : 255)));
+    const soft = blur(grey(4, (x) => (x === 0 ? 0 : 255)));
     expect([0, 1, 2, 3].map((x) => soft.pixels[(4 + x) * 3])).toEqual([64, 191, 255, 255]);
   });
 });

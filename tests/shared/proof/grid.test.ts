@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { HEADS } from '../../../shared/geometry/head.ts';
 import { apply } from '../../../shared/geometry/transform.ts';
-import { gridFor, lensOverPiece, lensOverSheet, pictureSize } from '../../../shared/proof/grid.ts';
+import { gridFor, pictureSize, pieceToPicture, sheetToPicture } from '../../../shared/proof/grid.ts';
 
 describe('The grid of a piece', () => {
   it('has 150 pixels to the inch and room for the bleed', () => {
@@ -42,10 +42,10 @@ describe('The grid of a piece', () => {
         const lies = head === 90 || head === 270;
         const grid = gridFor({ w, h }, 9, 150);
         const trim = { x, y, w: lies ? h : w, h: lies ? w : h };
-        const lens = lensOverSheet(grid, trim, head);
+        const matrix = sheetToPicture(grid, trim, head);
         const { width, height } = pictureSize(grid, head);
-        const upperLeft = apply(lens, { x, y: y + trim.h });
-        const lowerRight = apply(lens, { x: x + trim.w, y });
+        const upperLeft = apply(matrix, { x, y: y + trim.h });
+        const lowerRight = apply(matrix, { x: x + trim.w, y });
         expect(upperLeft.x).toBeCloseTo(grid.margin, 6);
         expect(upperLeft.y).toBeCloseTo(grid.margin, 6);
         expect(lowerRight.x).toBeCloseTo(width - grid.margin, 6);
@@ -55,8 +55,8 @@ describe('The grid of a piece', () => {
   });
 
   it('looks at a piece from its middle', () => {
-    const lens = lensOverPiece(gridFor({ w: 72, h: 36 }, 0, 100));
-    expect(apply(lens, { x: 0, y: 0 })).toEqual({ x: 52, y: 27 });
-    expect(apply(lens, { x: 36, y: 18 })).toEqual({ x: 102, y: 2 });
+    const matrix = pieceToPicture(gridFor({ w: 72, h: 36 }, 0, 100));
+    expect(apply(matrix, { x: 0, y: 0 })).toEqual({ x: 52, y: 27 });
+    expect(apply(matrix, { x: 36, y: 18 })).toEqual({ x: 102, y: 2 });
   });
 });

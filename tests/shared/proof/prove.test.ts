@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { HEADS, type Head, type ReaderTurn } from '../../../shared/geometry/head.ts';
 import type { Turn } from '../../../shared/geometry/turn.ts';
 import type { FaceName, Position } from '../../../shared/layout/position.ts';
+import type { FaceView } from '../../../shared/proof/faceViews.ts';
 import type { Finding, ProofReport } from '../../../shared/proof/finding.ts';
 import type { ProofJob } from '../../../shared/proof/job.ts';
-import type { Look } from '../../../shared/proof/looks.ts';
 import { prove, type Sides } from '../../../shared/proof/prove.ts';
 import { drawnCases } from '../../kit/drawnCases.ts';
 import {
@@ -16,8 +16,8 @@ import {
   type PaintedPiece,
   type Printed,
   pagesOf,
-  paintedSight,
-  printedSight,
+  paintedSource,
+  printedSource,
   printJob,
   proofPieces,
 } from '../../kit/painted.ts';
@@ -200,7 +200,7 @@ describe('A sheet that was printed right', () => {
   it('hands out each face as its reader holds it', () => {
     const pieces = [supper('head-to-toe')];
     const job = jobOf('end-to-end', pieces, [at('Supper', 20, 25, 90)]);
-    const looks: Look[] = [];
+    const looks: FaceView[] = [];
     for (const look of prove(job, printJob(job, pieces), pagesOf(pieces), { dpi: DPI })) looks.push(look);
     expect(looks.map(({ face }) => face)).toEqual(['front', 'back']);
     for (const { picture, grid, face } of looks) {
@@ -340,7 +340,7 @@ describe('A sheet that was spoiled', () => {
       middle: { x: behind.middle.x + 40, y: behind.middle.y },
       head: 0,
     };
-    const spoiled = run(job, [card], { side1, side2: printedSight(SHEET, [speck]) });
+    const spoiled = run(job, [card], { side1, side2: printedSource(SHEET, [speck]) });
     expect(spoiled.findings).toEqual([
       {
         kind: 'unexpected-print',
@@ -366,7 +366,7 @@ describe('A sheet that was spoiled', () => {
       middle: { x: behind.middle.x - TRIM.w, y: behind.middle.y },
       head: 0,
     };
-    expect(run(job, [card], { side1, side2: printedSight(SHEET, [beside]) }).findings).toEqual([]);
+    expect(run(job, [card], { side1, side2: printedSource(SHEET, [beside]) }).findings).toEqual([]);
   });
 
   it('by something that is not of this job is said not to match', () => {
@@ -520,7 +520,7 @@ describe('Art that tells little', () => {
 
 describe('A job that contradicts itself', () => {
   const pieces = [supper('head-to-head')];
-  const sides = { side1: paintedSight(SHEET, () => PAPER) };
+  const sides = { side1: paintedSource(SHEET, () => PAPER) };
 
   it('by a position of an unknown piece is a mistake of ours', () => {
     const job = jobOf('side-to-side', pieces, [at('Breakfast', 20, 25, 0)]);

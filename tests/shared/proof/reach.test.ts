@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Edges } from '../../../shared/geometry/space.ts';
 import type { Reaches } from '../../../shared/layout/bleedReach.ts';
-import { soften } from '../../../shared/proof/band.ts';
+import { blur } from '../../../shared/proof/band.ts';
 import { gridFor } from '../../../shared/proof/grid.ts';
 import type { Picture } from '../../../shared/proof/picture.ts';
 import { reachOf } from '../../../shared/proof/reach.ts';
@@ -30,7 +30,7 @@ function picture(colour: number, where: (x: number, y: number) => boolean): Pict
 }
 
 const reached = (found: Picture, art: Picture, wanted: Reaches, shifted = 0) =>
-  reachOf({ ...HELD, picture: found, softened: () => soften(found) }, art, wanted, shifted);
+  reachOf({ ...HELD, picture: found, blurred: () => blur(found) }, art, wanted, shifted);
 
 /** For bleeds without steps: one length for each edge, nothing where nothing is wanted. */
 function reach(found: Picture, art: Picture, wanted: Edges = ALL): Edges {

@@ -9,7 +9,7 @@ import {
   type PaintedPiece,
   type Printed,
   pagesOf,
-  printedSight,
+  printedSource,
   proofPieces,
 } from '../../kit/painted.ts';
 
@@ -36,7 +36,7 @@ function proofOf(
   const middle = { x: sheet.w / 2, y: sheet.h / 2 };
   const position = { piece: name, face: 'front' as const, head: 0 as const, trim: { x: 90, y: 90, ...trim } };
   const job = { sheet, turn: undefined, positions: [position], pieces: proofPieces(pieces) };
-  const proof = prove(job, { side1: printedSight(sheet, [printed(middle)]) }, pagesOf(pieces), { dpi: DPI });
+  const proof = prove(job, { side1: printedSource(sheet, [printed(middle)]) }, pagesOf(pieces), { dpi: DPI });
   for (;;) {
     const next = proof.next();
     if (next.done) return next.value;

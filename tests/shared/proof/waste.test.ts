@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Rect } from '../../../shared/geometry/space.ts';
 import type { Mark } from '../../../shared/marks/mark.ts';
+import type { PageSource } from '../../../shared/proof/pageSource.ts';
 import type { Picture } from '../../../shared/proof/picture.ts';
 import { drawSide } from '../../../shared/proof/sideDrawing.ts';
-import type { Sight } from '../../../shared/proof/sight.ts';
 import { checkWaste } from '../../../shared/proof/waste.ts';
-import { sightBy } from '../../kit/sightBy.ts';
+import { sourceBy } from '../../kit/sourceBy.ts';
 
 const MM = 72 / 25.4;
 const DPI = 200;
@@ -63,9 +63,9 @@ const bar = (w = 10) => box(50, 52, w, 3);
 const words: Ink = (x, y) => x >= 10.2 && x < 10 + 50 / MM && y >= 4 && y < 5.5 && x % 1 < 0.5;
 
 /** Paper with this ink, each pixel as dark as it is covered. */
-function sheetWith(...inks: readonly Ink[]): Sight {
+function sheetWith(...inks: readonly Ink[]): PageSource {
   const PARTS = 4;
-  return sightBy(SHEET, ({ a, d, e, f }, width, height): Picture => {
+  return sourceBy(SHEET, ({ a, d, e, f }, width, height): Picture => {
     const pixels = new Uint8Array(width * height * 3).fill(255);
     for (let row = 0; row < height; row++) {
       for (let column = 0; column < width; column++) {

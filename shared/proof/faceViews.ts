@@ -9,7 +9,7 @@ import { leastReach, type Reaches } from '../layout/bleedReach.ts';
 import { type FaceName, otherFace, type Position } from '../layout/position.ts';
 import { edgeTowards, OUTWARD, onFace } from './edges.ts';
 import type { SideNumber } from './finding.ts';
-import { type Grid, gridFor, lensOverSheet, pictureSize } from './grid.ts';
+import { type Grid, gridFor, pictureSize, sheetToPicture } from './grid.ts';
 import {
   type Direction,
   type Step,
@@ -21,9 +21,9 @@ import {
   undoSteps,
 } from './hand.ts';
 import type { ProofJob, ProofPiece } from './job.ts';
+import { flipSource, type Renderable } from './pageSource.ts';
 import type { Flip, Picture } from './picture.ts';
-import { drawnSight, type SideDrawing } from './sideDrawing.ts';
-import { flipSight, type Photographed } from './sight.ts';
+import { resampled, type SideDrawing } from './sideDrawing.ts';
 import { wantedBleeds } from './wantedBleed.ts';
 
 /** The sides that are proved, each as it was written and drawn: its lead edge up. */
@@ -33,7 +33,7 @@ export interface DrawnSides {
 }
 
 /** One face at one position, in the hand. */
-export interface Look {
+export interface FaceView {
   /** From 1. */
   readonly position: number;
   readonly side: SideNumber;
@@ -46,8 +46,8 @@ export interface Look {
   readonly drawing: SideDrawing;
   /** The face as it looks in the hand, out of the drawing of its side. */
   readonly picture: Picture;
-  /** The same, photographed by itself for measuring. */
-  readonly photograph: () => Picture;
+  /** The same, rendered by itself for measuring. */
+  readonly render: () => Picture;
   /** The bleed that must be seen at each edge of the face. */
   readonly wanted: Reaches;
   /** Where a direction on the upright face points on its side of the sheet, lead edge up. */
@@ -55,7 +55,7 @@ export interface Look {
 }
 
 /** Everything that is to be looked at on these sides, in the order of the positions; pictures are taken when asked for. */
-export function* lookAt(job: ProofJob, sides: DrawnSides, dpi: number): Generator<Look> {
+export function* faceViews(job: ProofJob, sides: DrawnSides, dpi: number): Generator<FaceView> {
   const placed = job.positions.map((position) => place(position, job.pieces));
   const wanted = wantedBleeds(placed, job.sheet);
   for (const [i, one] of placed.entries()) {
@@ -106,15 +106,15 @@ interface CutSide {
 }
 
 /** Cuts a piece out of a side, seen with side 1 on top, and turns it. */
-function pickUp(cut: Cut, { side, face, trim, drawing, flip, steps, toSide }: CutSide): Look {
+function pickUp(cut: Cut, { side, face, trim, drawing, flip, steps, toSide }: CutSide): FaceView {
   const { number, position, piece, grid, around } = cut;
   const { width, height } = pictureSize(grid, position.head);
-  const cutOut = (sight: Photographed) => {
-    const above = flip === undefined ? sight : flipSight(sight, flip);
-    const lens = lensOverSheet(grid, position.trim, position.head);
-    return takeSteps(above.photograph(lens, width, height), steps);
+  const cutOut = (source: Renderable) => {
+    const above = flip === undefined ? source : flipSource(source, flip);
+    const matrix = sheetToPicture(grid, position.trim, position.head);
+    return takeSteps(above.render(matrix, width, height), steps);
   };
-  const picture = once(() => cutOut(drawnSight(drawing)));
+  const picture = once(() => cutOut(resampled(drawing)));
   return {
     position: number,
     side,
@@ -127,7 +127,7 @@ function pickUp(cut: Cut, { side, face, trim, drawing, flip, steps, toSide }: Cu
     get picture() {
       return picture();
     },
-    photograph: once(() => cutOut(drawing.sight)),
+    render: once(() => cutOut(drawing.source)),
     wanted: onFace(around, position.trim, steps),
     onSide: (direction) => undoSteps(direction, toSide),
   };
@@ -165,12 +165,12 @@ const SHEET_EDGES: Readonly<Record<keyof Edges, SheetEdge>> = {
 };
 
 /** The edge of the side, named as the printer meets it, on which an edge of the face lies. */
-export function sheetEdge(look: Look, edge: keyof Edges): SheetEdge {
+export function sheetEdge(look: FaceView, edge: keyof Edges): SheetEdge {
   return SHEET_EDGES[edgeTowards(look.onSide(OUTWARD[edge]))];
 }
 
 /** The trim and the bleed that must be seen all along its edges, in pt from the middle of the trim. */
-export function printedRect({ piece: { trim }, wanted: reaches }: Look): Rect<'piece'> {
+export function printedRect({ piece: { trim }, wanted: reaches }: FaceView): Rect<'piece'> {
   const wanted = leastReach(reaches);
   return {
     x: -trim.w / 2 - wanted.left,

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { AT_REST, addStep, longest } from '../../../shared/proof/displacement.ts';
-import { fitPicture } from '../../../shared/proof/fit.ts';
+import { addStep, largestMove, NO_DISPLACEMENT } from '../../../shared/proof/displacement.ts';
 import { shrink } from '../../../shared/proof/pyramid.ts';
-import { directionsIn } from '../../../shared/proof/structure.ts';
+import { registerPicture } from '../../../shared/proof/registration.ts';
+import { observableDirections } from '../../../shared/proof/structure.ts';
 import { drawnCases } from '../../kit/drawnCases.ts';
-import { lopsidedPaint, PAPER, type Paint, paintedSight, pictureOfLetters } from '../../kit/painted.ts';
+import { lopsidedPaint, PAPER, type Paint, paintedSource, pictureOfLetters } from '../../kit/painted.ts';
 
 const [WIDTH, HEIGHT] = [140, 100];
 const AREA = { left: 12, top: 12, right: WIDTH - 12, bottom: HEIGHT - 12 };
@@ -16,11 +16,11 @@ function pictureOf(
   paint: Paint,
   from: (x: number, y: number) => readonly [number, number] = (x, y) => [x, y],
 ) {
-  const sight = paintedSight({ w: WIDTH, h: HEIGHT }, (x, y) => {
+  const source = paintedSource({ w: WIDTH, h: HEIGHT }, (x, y) => {
     const [u, v] = from(x - WIDTH / 2, HEIGHT / 2 - y);
     return paint(u, -v);
   });
-  return sight.photograph({ a: 1, b: 0, c: 0, d: -1, e: 0, f: HEIGHT }, WIDTH, HEIGHT);
+  return source.render({ a: 1, b: 0, c: 0, d: -1, e: 0, f: HEIGHT }, WIDTH, HEIGHT);
 }
 
 const reference = pictureOf(face);
@@ -31,8 +31,8 @@ describe('A picture that was moved', () => {
     fc.assert(
       fc.property(move, move, (dx, dy) => {
         const found = pictureOf(face, (x, y) => [x - dx, y - dy]);
-        const { displacement, told } = fitPicture(found, reference, AREA, 'shift');
-        expect(told).toBe(2);
+        const { displacement, observableDirections } = registerPicture(found, reference, AREA, 'translation');
+        expect(observableDirections).toBe(2);
         expect(Math.abs(displacement.dx - dx)).toBeLessThan(0.1);
         expect(Math.abs(displacement.dy - dy)).toBeLessThan(0.1);
         expect([displacement.xx, displacement.xy, displacement.yx, displacement.yy]).toEqual([0, 0, 0, 0]);
@@ -42,7 +42,10 @@ describe('A picture that was moved', () => {
   });
 
   it('that was not moved is found where it is', () => {
-    expect(fitPicture(reference, reference, AREA, 'shift')).toEqual({ displacement: AT_REST, told: 2 });
+    expect(registerPicture(reference, reference, AREA, 'translation')).toEqual({
+      displacement: NO_DISPLACEMENT,
+      observableDirections: 2,
+    });
   });
 
   it('scaled, turned and slanted is found with all its slopes', () => {
@@ -54,7 +57,7 @@ describe('A picture that was moved', () => {
       ((1 + yy) * (x - dx) - xy * (y - dy)) / det,
       ((1 + xx) * (y - dy) - yx * (x - dx)) / det,
     ]);
-    const { displacement: d } = fitPicture(found, reference, AREA, 'affine');
+    const { displacement: d } = registerPicture(found, reference, AREA, 'affine');
     // The fit looks back from the print, so that slopes and moves differ from these by their products.
     expect(Math.abs(d.dx - dx)).toBeLessThan(0.1);
     expect(Math.abs(d.dy - dy)).toBeLessThan(0.1);
@@ -66,14 +69,22 @@ describe('A picture that was moved', () => {
 
   it('of one colour tells nothing and is not moved', () => {
     const flat = pictureOf(() => [200, 180, 40]);
-    expect(fitPicture(flat, flat, AREA, 'shift')).toEqual({ displacement: AT_REST, told: 0 });
+    expect(registerPicture(flat, flat, AREA, 'translation')).toEqual({
+      displacement: NO_DISPLACEMENT,
+      observableDirections: 0,
+    });
   });
 
   it('of stripes is moved across them only', () => {
     const stripes: Paint = (x) => (Math.abs(x - 10) < 4 ? [0, 0, 0] : [255, 255, 255]);
     const found = pictureOf((x, y) => stripes(x - 2, y));
-    const { displacement, told } = fitPicture(found, pictureOf(stripes), AREA, 'shift');
-    expect(told).toBe(1);
+    const { displacement, observableDirections } = registerPicture(
+      found,
+      pictureOf(stripes),
+      AREA,
+      'translation',
+    );
+    expect(observableDirections).toBe(1);
     expect(displacement.dx).toBeCloseTo(2, 1);
     expect(displacement.dy).toBeCloseTo(0, 6);
   });
@@ -81,8 +92,13 @@ describe('A picture that was moved', () => {
   it('of slanted stripes is moved across them only', () => {
     const slanted: Paint = (x, y) => (Math.abs(x + y) < 5 ? [0, 0, 0] : [255, 255, 255]);
     const found = pictureOf((x, y) => slanted(x - 1, y));
-    const { displacement, told } = fitPicture(found, pictureOf(slanted), AREA, 'shift');
-    expect(told).toBe(1);
+    const { displacement, observableDirections } = registerPicture(
+      found,
+      pictureOf(slanted),
+      AREA,
+      'translation',
+    );
+    expect(observableDirections).toBe(1);
     expect(displacement.dx).toBeCloseTo(0.5, 1);
     expect(displacement.dy).toBeCloseTo(-0.5, 1);
   });
@@ -90,7 +106,7 @@ describe('A picture that was moved', () => {
   it('that differs in size from the other is a mistake of ours', () => {
     const small = shrink(reference, 2);
     const all = { left: 0, top: 0, right: 100, bottom: 100 };
-    expect(() => fitPicture(reference, small, all, 'shift')).toThrow('differ in size');
+    expect(() => registerPicture(reference, small, all, 'translation')).toThrow('differ in size');
   });
 });
 
@@ -98,13 +114,13 @@ describe('A displacement', () => {
   const d = { dx: 1, dy: -2, xx: 0.1, xy: 0.2, yx: -0.4, yy: 0.3 };
 
   it('moves the farthest where its slope does', () => {
-    expect(longest(d, 1, 1)).toBe(2);
-    expect(longest(d, 10, 1)).toBe(4);
-    expect(longest(d, 1, 10)).toBe(3);
-    expect(longest({ ...AT_REST, dx: -3 }, 10, 10)).toBe(3);
-    expect(longest({ ...AT_REST, xx: -0.5 }, 10, 0)).toBe(5);
-    expect(longest({ ...AT_REST, xy: 0.5 }, 0, 10)).toBe(5);
-    expect(longest({ ...AT_REST, yy: 0.5 }, 0, 10)).toBe(5);
+    expect(largestMove(d, 1, 1)).toBe(2);
+    expect(largestMove(d, 10, 1)).toBe(4);
+    expect(largestMove(d, 1, 10)).toBe(3);
+    expect(largestMove({ ...NO_DISPLACEMENT, dx: -3 }, 10, 10)).toBe(3);
+    expect(largestMove({ ...NO_DISPLACEMENT, xx: -0.5 }, 10, 0)).toBe(5);
+    expect(largestMove({ ...NO_DISPLACEMENT, xy: 0.5 }, 0, 10)).toBe(5);
+    expect(largestMove({ ...NO_DISPLACEMENT, yy: 0.5 }, 0, 10)).toBe(5);
   });
 
   it('grows by a step that was taken on a coarser level', () => {
@@ -134,7 +150,7 @@ describe('A picture seen smaller', () => {
 
 describe('The structure of a picture', () => {
   const whole = { left: 0, top: 0, right: WIDTH, bottom: HEIGHT };
-  const found = (paint: Paint) => directionsIn(pictureOf(paint), whole);
+  const found = (paint: Paint) => observableDirections(pictureOf(paint), whole);
 
   it('is none in one colour, and none in a soft shade', () => {
     expect(found(() => [9, 9, 9])).toEqual([]);
@@ -154,7 +170,7 @@ describe('The structure of a picture', () => {
 
   it('counts only where it is looked for', () => {
     const half = pictureOf((x) => (x > 0 ? PAPER : [0, 0, 0]));
-    expect(directionsIn(half, { ...whole, right: 60 })).toEqual([]);
-    expect(directionsIn(half, { ...whole, left: 60 })).toHaveLength(1);
+    expect(observableDirections(half, { ...whole, right: 60 })).toEqual([]);
+    expect(observableDirections(half, { ...whole, left: 60 })).toHaveLength(1);
   });
 });

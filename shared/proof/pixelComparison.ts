@@ -1,31 +1,31 @@
-// The close look: whether a piece of a drawn side shows just what its art shows when it is drawn there, pixel by pixel.
+// The comparison by pixels: whether a piece of a drawn side shows just what its art shows when it is drawn there, pixel by pixel.
 import { headOf, lying } from '../geometry/head.ts';
 import { centre } from '../geometry/rect.ts';
 import type { Edges, Rect } from '../geometry/space.ts';
 import { apply, applyToRect, chain } from '../geometry/transform.ts';
 import { PHASES } from './alignedScale.ts';
-import { type Area, ROUNDING } from './band.ts';
+import { type ArtFace, IDENTITY, toTrimCentre } from './artFaces.ts';
+import { type Area, ROUNDING_LEVELS } from './band.ts';
 import { EDGES } from './edges.ts';
-import { type ArtFace, IN_PLACE, toMiddle } from './gallery.ts';
-import type { Look } from './looks.ts';
+import type { FaceView } from './faceViews.ts';
 import { haveOutliers } from './outliers.ts';
+import { type Affine, QUARTER_TURNS } from './pageSource.ts';
 import type { Picture } from './picture.ts';
 import { shrink } from './pyramid.ts';
 import { differ, pictureIn, pixelsWithin, type Raster } from './raster.ts';
 import { RecentlyUsed } from './recentlyUsed.ts';
-import { type Lens, ROTATED } from './sight.ts';
 
 /** As many pixels of drawn art as are kept for the next position, about 130 MB of them. */
 const MAX_PIXELS_KEPT = 32_000_000;
 
 /** Compares what lies on drawn sides with the art; the art is drawn once for each way it lies on the pixels. */
-export class CloseLook {
+export class PixelComparison {
   private readonly drawn = new RecentlyUsed<Raster>(MAX_PIXELS_KEPT);
 
   /** Whether the piece, its bleed as far as it is wanted included, shows this face printed at `placed`. */
-  shows(look: Look, face: ArtFace, placed: Lens = IN_PLACE): boolean {
-    const { raster, lens } = look.drawing;
-    const toPixels = chain(toSide(look), lens);
+  matches(look: FaceView, face: ArtFace, placed: Affine = IDENTITY): boolean {
+    const { raster } = look.drawing;
+    const toPixels = chain(toSide(look), look.drawing.toPixels);
     const window = windowAround(look, toPixels);
     const art = this.draw(face, chain(placed, onWindow(toPixels, window)), window);
     const areas = comparedAreas(look)
@@ -34,49 +34,49 @@ export class CloseLook {
     return areas.every((area) => isSame(raster, art, area, window)) || !isOther(raster, art, areas, window);
   }
 
-  /** The trim of this face as it would lie there, as fine as a photograph. */
-  artTrim(look: Look, face: ArtFace): Picture {
-    const toPixels = chain(toSide(look), look.drawing.lens);
+  /** The trim of this face as it would lie there, as fine as a rendering. */
+  artTrim(look: FaceView, face: ArtFace): Picture {
+    const toPixels = chain(toSide(look), look.drawing.toPixels);
     const window = windowAround(look, toPixels);
-    const lens = onWindow(toPixels, window);
-    const art = this.draw(face, lens, window);
-    return shrink(pictureIn(art, pixelsWithin(applyToRect(lens, trimOf(look)), art)), 1);
+    const matrix = onWindow(toPixels, window);
+    const art = this.draw(face, matrix, window);
+    return shrink(pictureIn(art, pixelsWithin(applyToRect(matrix, trimOf(look)), art)), 1);
   }
 
-  /** The face as it is drawn where `lens` puts it: pt from the middle of its trim to pixels of the window. */
-  private draw(face: ArtFace, lens: Lens, window: Area): Raster {
-    const place = [lens.e, lens.f].map((pixels) => Math.round(pixels * PHASES));
-    const scale = [lens.a, lens.b, lens.c, lens.d].map((x) => x.toFixed(9));
+  /** The face as it is drawn where `toPixels` puts it: pt from the middle of its trim to pixels of the window. */
+  private draw(face: ArtFace, matrix: Affine, window: Area): Raster {
+    const place = [matrix.e, matrix.f].map((pixels) => Math.round(pixels * PHASES));
+    const scale = [matrix.a, matrix.b, matrix.c, matrix.d].map((x) => x.toFixed(9));
     const key = JSON.stringify([face.piece, face.face, ...place, ...scale]);
     const [width, height] = [window.right - window.left, window.bottom - window.top];
     return this.drawn.get(key, width * height, () => {
-      return face.sight.draw(chain(toMiddle(face), lens), width, height);
+      return face.source.rasterise(chain(toTrimCentre(face), matrix), width, height);
     });
   }
 }
 
-function onWindow(toPixels: Lens, { left, top }: Area): Lens {
+function onWindow(toPixels: Affine, { left, top }: Area): Affine {
   return { ...toPixels, e: toPixels.e - left, f: toPixels.f - top };
 }
 
-/** The trim of a look in pt from its middle. */
-function trimOf({ piece: { trim } }: Look): Rect {
+/** The trim of the piece in view, in pt from its middle. */
+function trimOf({ piece: { trim } }: FaceView): Rect {
   return { x: -trim.w / 2, y: -trim.h / 2, w: trim.w, h: trim.h };
 }
 
 /** From a piece, head up, in pt from the middle of its trim, to where it lies on its side. */
-function toSide({ lie, trim }: Look): Lens {
+function toSide({ lie, trim }: FaceView): Affine {
   const { x, y } = centre(trim);
-  return chain(ROTATED[headOf(-lie)], { ...IN_PLACE, e: x, f: y });
+  return chain(QUARTER_TURNS[headOf(-lie)], { ...IDENTITY, e: x, f: y });
 }
 
 /** The pixels of the side around a piece and its bleed. Their number is the same wherever the piece lies. */
-function windowAround(look: Look, toPixels: Lens): Area {
-  const { lens } = look.drawing;
+function windowAround(look: FaceView, toPixels: Affine): Area {
+  const drawing = look.drawing.toPixels;
   const { w, h } = lying(look.piece.trim, look.lie);
   const half = {
-    x: Math.ceil((w / 2 + look.piece.bleed) * lens.a) + 2,
-    y: Math.ceil((h / 2 + look.piece.bleed) * -lens.d) + 2,
+    x: Math.ceil((w / 2 + look.piece.bleed) * drawing.a) + 2,
+    y: Math.ceil((h / 2 + look.piece.bleed) * -drawing.d) + 2,
   };
   const middle = apply(toPixels, { x: 0, y: 0 });
   const [x, y] = [Math.floor(middle.x + 0.5 / PHASES), Math.floor(middle.y + 0.5 / PHASES)];
@@ -84,7 +84,7 @@ function windowAround(look: Look, toPixels: Lens): Area {
 }
 
 /** The trim, and before each stretch of an edge the bleed that must be seen; in pt from the middle of the trim. */
-function comparedAreas(look: Look): readonly Rect[] {
+function comparedAreas(look: FaceView): readonly Rect[] {
   const whole = trimOf(look);
   const strips = EDGES.flatMap((edge) =>
     look.wanted[edge]
@@ -115,7 +115,7 @@ function isSame(side: Raster, art: Raster, area: Area, window: Area): boolean {
     const a = rowOf(side, y, area.left, area.right);
     const b = rowOf(art, y - window.top, area.left - window.left, area.right - window.left);
     for (let x = 0; x < a.length; x++) {
-      if (a[x] !== b[x] && differ(a[x] ?? 0, b[x] ?? 0, ROUNDING)) return false;
+      if (a[x] !== b[x] && differ(a[x] ?? 0, b[x] ?? 0, ROUNDING_LEVELS)) return false;
     }
   }
   return true;

@@ -1,10 +1,10 @@
-// One round of a least-squares fit: sums over the pixels, and the step that lessens what is left over.
-import { AT_REST, type Displacement } from './displacement.ts';
+// A Gauss-Newton step of the registration: the normal equations summed over the pixels, and their solution.
+import { type Displacement, NO_DISPLACEMENT } from './displacement.ts';
 import type { Direction } from './hand.ts';
-import type { Level } from './pyramid.ts';
+import type { PyramidLevel } from './pyramid.ts';
 
 /** What is fitted of a level, in its own pixels: the middle of the picture and the rows and columns used. */
-export interface Frame {
+export interface LevelWindow {
   /** Pixels of the full picture in one of this level. */
   readonly scale: number;
   readonly middleX: number;
@@ -16,10 +16,10 @@ export interface Frame {
 }
 
 /**
- * Sums over all pixels: `xx`, `xy` and `yy` of products of slopes, each times 1, X, Y, XX, XY, YY; `xe` and `ye` of
- * slopes times what is left over, each times 1, X, Y. X and Y count from the middle.
+ * Sums over all pixels: `xx`, `xy` and `yy` of products of gradients, each times 1, X, Y, XX, XY, YY; `xe` and `ye` of
+ * gradients times the residual, each times 1, X, Y. X and Y count from the middle.
  */
-interface Sums {
+interface NormalEquations {
   readonly xx: Float64Array;
   readonly xy: Float64Array;
   readonly yy: Float64Array;
@@ -30,9 +30,14 @@ interface Sums {
 /** Added to what is divided by, so that a coarse level on which nothing is left to see moves nothing. */
 const DAMPING = 1;
 
-/** The sums for `source`, displaced, against `target`. */
-export function sumUp(target: Level, source: Level, frame: Frame, d: Displacement): Sums {
-  const sums: Sums = {
+/** The normal equations of `source`, displaced, against `target`. */
+export function normalEquations(
+  target: PyramidLevel,
+  source: PyramidLevel,
+  frame: LevelWindow,
+  d: Displacement,
+): NormalEquations {
+  const sums: NormalEquations = {
     xx: new Float64Array(6),
     xy: new Float64Array(6),
     yy: new Float64Array(6),
@@ -67,14 +72,14 @@ export function sumUp(target: Level, source: Level, frame: Frame, d: Displacemen
         const lowerLeft = values[at + c + row] ?? 0;
         const lowerRight = values[at + c + row + 3] ?? 0;
         const upper = upperLeft + fx * (upperRight - upperLeft);
-        const slopeY = lowerLeft + fx * (lowerRight - lowerLeft) - upper;
-        const slopeX = (1 - fy) * (upperRight - upperLeft) + fy * (lowerRight - lowerLeft);
-        const left = upper + fy * slopeY - (target.values[to + c] ?? 0);
-        xx += slopeX * slopeX;
-        xy += slopeX * slopeY;
-        yy += slopeY * slopeY;
-        xe += slopeX * left;
-        ye += slopeY * left;
+        const gradientY = lowerLeft + fx * (lowerRight - lowerLeft) - upper;
+        const gradientX = (1 - fy) * (upperRight - upperLeft) + fy * (lowerRight - lowerLeft);
+        const residual = upper + fy * gradientY - (target.values[to + c] ?? 0);
+        xx += gradientX * gradientX;
+        xy += gradientX * gradientY;
+        yy += gradientY * gradientY;
+        xe += gradientX * residual;
+        ye += gradientY * residual;
       }
       if (xx + yy === 0) continue;
       addMoments(sums.xx, xx, X, Y);
@@ -98,19 +103,22 @@ function addMoments(to: Float64Array, value: number, X: number, Y: number): void
   to[5] = (to[5] ?? 0) + value * Y * Y;
 }
 
-/** The step of a fit that only moves, and only in the directions that are told: none, one, or two at right angles. */
-export function shiftStep(sums: Sums, told: readonly Direction[]): Displacement {
+/** The step of a translation along the observable directions: none, one, or two at right angles. */
+export function gaussNewtonTranslation(
+  sums: NormalEquations,
+  directions: readonly Direction[],
+): Displacement {
   const [xx = 0] = sums.xx;
   const [xy = 0] = sums.xy;
   const [yy = 0] = sums.yy;
   const [xe = 0] = sums.xe;
   const [ye = 0] = sums.ye;
-  const [only, second] = told;
-  if (only === undefined) return AT_REST;
+  const [only, second] = directions;
+  if (only === undefined) return NO_DISPLACEMENT;
   if (second === undefined) {
     const strength = xx * only.x ** 2 + 2 * xy * only.x * only.y + yy * only.y ** 2;
     const along = (xe * only.x + ye * only.y) / (strength + DAMPING);
-    return { ...AT_REST, dx: along * only.x, dy: along * only.y };
+    return { ...NO_DISPLACEMENT, dx: along * only.x, dy: along * only.y };
   }
   const [dx = 0, dy = 0] = solve(
     [
@@ -119,11 +127,11 @@ export function shiftStep(sums: Sums, told: readonly Direction[]): Displacement 
     ],
     [xe, ye],
   );
-  return { ...AT_REST, dx, dy };
+  return { ...NO_DISPLACEMENT, dx, dy };
 }
 
-/** The step of a fit with all six freedoms. Freedoms without structure are held back by a little damping. */
-export function affineStep(sums: Sums): Displacement {
+/** The step of all six parameters. Parameters without structure are held back by a little damping. */
+export function gaussNewtonAffine(sums: NormalEquations): Displacement {
   const block = (m: Float64Array) => {
     const [one = 0, x = 0, y = 0, xx = 0, xy = 0, yy = 0] = m;
     return [
