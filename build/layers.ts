@@ -169,6 +169,13 @@ export const LAYER_RULES: IForbiddenRuleType[] = [
     to: { path: '^renderer/' },
   },
   {
+    name: 'threads-one-way',
+    comment: 'Every thread of the host is started and heard by electron/thread/.',
+    severity: 'error',
+    from: { path: '^electron/', pathNot: '^electron/thread/' },
+    to: { path: '^(node:)?worker_threads$' },
+  },
+  {
     name: 'nothing-ships-tests',
     comment: 'What ships imports neither tests/ nor build/.',
     severity: 'error',

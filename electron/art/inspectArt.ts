@@ -1,21 +1,16 @@
 // Looking through a stranger's file in a thread that may hang, crash or swell without taking the program with it.
 import { basename } from 'node:path';
-import type { Worker } from 'node:worker_threads';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
-import type { ArtWord } from './artWorker.ts';
+import type { Thread } from '../thread/thread.ts';
+import type { ThreadFailure } from '../thread/threadFailure.ts';
+import { ART_LIMITS, type ArtLimits, startArtThread } from './artThread.ts';
 import type { ArtReport, Question } from './examine.ts';
-import { startArtThread, WORKER_LIMITS, type WorkerLimits } from './spareThread.ts';
 
 export type { ArtReport } from './examine.ts';
 
 export interface InspectOptions extends Omit<Question, 'path'> {
-  readonly limits?: Partial<WorkerLimits>;
+  readonly limits?: Partial<ArtLimits>;
 }
-
-const MEGABYTE = 1024 * 1024;
-
-/** How often the size of the program is looked at, in milliseconds. Streams unpack at about 100 MB a second. */
-const WATCH = 50;
 
 /** A file that is being looked through: what its pages are is known before all that is on them was tried out. */
 export interface Inspection {
@@ -39,47 +34,38 @@ export function inspectArt(path: string, options: InspectOptions = {}): Promise<
 export function beginInspection(
   path: string,
   options: InspectOptions = {},
-  thread: Worker = startArtThread({ ...WORKER_LIMITS, ...options.limits }),
+  thread: Thread = startArtThread(options.limits?.megabytes),
 ): Inspection {
   const { limits, ...asked } = options;
-  const { seconds, megabytes } = { ...WORKER_LIMITS, ...limits };
-  const name = basename(path);
+  const { seconds } = { ...ART_LIMITS, ...limits };
   const question: Question = { path, ...asked };
-  const before = process.memoryUsage.rss();
   let tellPages: (report: Result<ArtReport>) => void = () => {};
   const pages = new Promise<Result<ArtReport>>((resolve) => {
     tellPages = resolve;
   });
-  const whole = new Promise<Result<ArtReport>>((resolve) => {
-    const end = (answer: Result<ArtReport>) => {
-      clearTimeout(clock);
-      clearInterval(watch);
-      thread.removeAllListeners();
-      // A late error of a thread that is being ended has nobody to go to.
-      thread.on('error', () => {});
-      void thread.terminate().then(() => {
-        tellPages(answer);
-        resolve(answer);
-      });
-    };
-    const clock = setTimeout(() => end(refuse(tooSlow(name, path, seconds))), seconds * 1000);
-    const watch = setInterval(() => {
-      if (process.memoryUsage.rss() - before > megabytes * MEGABYTE) end(refuse(tooLarge(name, path)));
-    }, WATCH);
-    thread.on('message', (word: ArtWord) => {
-      if (word.is === 'pages') tellPages(ok(word.report));
-      else end(word.answer);
-    });
-    thread.on('error', (error) => end(refuse(failed(name, path, error))));
-    thread.on('exit', () => end(refuse(crashed(name, path))));
-    thread.postMessage(question);
+  const onTheWay = (report: ArtReport) => tellPages(ok(report));
+  const whole = thread.run<Result<ArtReport>, ArtReport>(question, { seconds, onTheWay }).then((came) => {
+    const answer = came.ok ? came.value : refuse(faultOf(came.fault, basename(path), path));
+    tellPages(answer);
+    return answer;
   });
   return { pages, whole };
 }
 
-function failed(name: string, path: string, error: unknown): Fault {
-  const outOfMemory = error instanceof Error && 'code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY';
-  return outOfMemory || error instanceof RangeError ? tooLarge(name, path) : crashed(name, path);
+function faultOf(failure: ThreadFailure, name: string, path: string): Fault {
+  switch (failure.why) {
+    case 'too-slow':
+      return tooSlow(name, path, failure.seconds);
+    case 'too-large':
+      return tooLarge(name, path);
+    default:
+      return isTooDeep(failure) ? tooLarge(name, path) : crashed(name, path);
+  }
+}
+
+/** Something in the file was larger, or nested deeper, than the language can hold. */
+function isTooDeep(failure: ThreadFailure): boolean {
+  return failure.why === 'broke-down' && failure.error instanceof RangeError;
 }
 
 function tooSlow(name: string, path: string, seconds: number): Fault {

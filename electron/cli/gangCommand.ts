@@ -3,7 +3,7 @@ import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.t
 import { type GangProposal, gangOrderOf, proposeGang } from '../../shared/gang/gangJob.ts';
 import { readBrief } from '../../shared/job/readBrief.ts';
 import { readJson } from '../disk/readJson.ts';
-import { startPlanning } from '../gang/gangTask.ts';
+import { planGang } from '../gang/gangTask.ts';
 import { answer, answerFault, progress } from './answer.ts';
 
 export interface GangOptions {
@@ -26,10 +26,15 @@ export async function gang(briefPath: string, options: GangOptions): Promise<voi
   const order = gangOrderOf(brief.value, costs);
   if (!order.ok) return answerFault(json, order.fault);
 
-  const planning = startPlanning({ order: order.value, seconds }, ({ plan, gap }) => {
-    progress(`${plan.forms.length} forms, ${plan.sheets} sheets, cost ${money(plan.cost)}, ${sayGap(gap)}`);
-  });
-  const planned = await planning.outcome;
+  const planned = await planGang(
+    { order: order.value, seconds },
+    {
+      onBetter: ({ plan, gap }) =>
+        progress(
+          `${plan.forms.length} forms, ${plan.sheets} sheets, cost ${money(plan.cost)}, ${sayGap(gap)}`,
+        ),
+    },
+  );
   if (!planned.ok) return answerFault(json, planned.fault);
   const proposal = proposeGang(brief.value, order.value, planned.value);
   answer(json, proposal, sayProposal(brief.value.title, proposal));

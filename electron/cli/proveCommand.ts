@@ -1,5 +1,6 @@
 // `prove`: the files of a job that lie in a folder, opened again and compared with its art.
 import { resolve } from 'node:path';
+import { stepInWords } from '../../shared/contract/sendProgress.ts';
 import { JobFiles } from '../disk/jobFiles.ts';
 import { proveJob } from '../job/proveJob.ts';
 import { writePictures } from '../proof/pictures.ts';
@@ -17,7 +18,7 @@ export async function prove(jobPath: string, options: ProveOptions): Promise<voi
   const { json, from, pictures } = options;
   const job = await new JobFiles().open(resolve(jobPath));
   if (!job.ok) return answerFault(json, job.fault);
-  progress('Proving what was written');
+  progress(stepInWords('prove'));
   const proved = await proveJob(job.value, from, { pictures: pictures !== undefined });
   if (!proved.ok) return answerFault(json, proved.fault);
   const { sides, proof } = proved.value;

@@ -1,5 +1,6 @@
 // `send`: both sides of a job into the RIP's folder, proved from what was written.
 import { resolve } from 'node:path';
+import { type SendStep, stepInWords } from '../../shared/contract/sendProgress.ts';
 import { JobFiles } from '../disk/jobFiles.ts';
 import { sendJob } from '../job/sendJob.ts';
 import { writePictures } from '../proof/pictures.ts';
@@ -18,17 +19,16 @@ export async function send(jobPath: string, options: SendOptions): Promise<void>
   const { json, to, pictures } = options;
   const job = await new JobFiles().open(resolve(jobPath));
   if (!job.ok) return answerFault(json, job.fault);
-  let said = '';
+  let last: SendStep | undefined;
   const sent = await sendJob(job.value, {
     to,
     overwrite: options.overwrite,
     despiteFindings: options.despiteFindings,
     pictures: pictures !== undefined,
     now: new Date(),
-    onStep: (says) => {
-      const [step = says] = says.split(':');
-      if (step !== said) progress(step);
-      said = step;
+    onProgress: ({ step }) => {
+      if (step !== last) progress(stepInWords(step));
+      last = step;
     },
   });
   if (!sent.ok) return answerFault(json, sent.fault);

@@ -1,14 +1,16 @@
 // The ink of the jobs that are open: measured when it is first asked for, and kept for as long as the art stays the same.
-import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { CoveredFace, FaceCoverage } from '../../shared/ink/coverage.ts';
 import { facesOf, type Job } from '../../shared/job/job.ts';
-import { runThread } from '../thread/runThread.ts';
+import { MAX_JOB_MEGABYTES } from '../thread/limits.ts';
+import { Thread } from '../thread/thread.ts';
+import { threadFault } from '../thread/threadFailure.ts';
 import { markedFaces } from './jobCoverage.ts';
 
 const START = new URL('./startCoverageWorker.mjs', import.meta.url);
 
-/** So long a job may take: a face takes a second or two. */
-const SECONDS = 300;
+/** A face takes a second or two. */
+const MAX_SECONDS = 300;
 
 export class InkDesk {
   /** By the marks of the faces, which hold the hash of their art. */
@@ -32,9 +34,11 @@ export class InkDesk {
       return coverage === undefined ? [] : [{ piece, face, coverage }];
     });
     if (kept.length === facesOf(job.brief).length) return ok(kept);
-    const measured = await runThread<Result<readonly CoveredFace[]>>(START, job, { seconds: SECONDS })
-      .outcome;
-    if (measured === undefined) return refuse(GIVEN_UP);
+    const came = await new Thread(START, MAX_JOB_MEGABYTES).run<Result<readonly CoveredFace[]>>(job, {
+      seconds: MAX_SECONDS,
+    });
+    if (!came.ok) return refuse(threadFault(came.fault, MEASURING));
+    const measured = came.value;
     if (!measured.ok) return measured;
     measured.value.forEach(({ coverage }, i) => {
       const face = faces[i];
@@ -44,8 +48,8 @@ export class InkDesk {
   }
 }
 
-const GIVEN_UP: Fault = {
+const MEASURING = {
   code: 'art-took-too-long',
-  message: 'The ink of the art could not be measured: it took too long, or the art broke the measuring.',
+  work: 'Measuring the ink of the art',
   remedy: 'Have the art exported again with less detail.',
-};
+} as const;

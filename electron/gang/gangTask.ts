@@ -1,7 +1,8 @@
 // Planning a gang run as a task for a thread.
-import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { GangOrder } from '../../shared/gang/gang.ts';
-import { runThread, type Said } from '../thread/runThread.ts';
+import { Thread } from '../thread/thread.ts';
+import { threadFault } from '../thread/threadFailure.ts';
 import type { GangAnswer } from './solveGang.ts';
 
 /** What the thread is told. */
@@ -10,40 +11,39 @@ export interface GangTask {
   readonly seconds: number;
 }
 
-export type GangSaid = Said<Result<GangAnswer>, GangAnswer>;
-
-/** Planning under way. Stopped, it comes to its best plan so far. */
-export interface Planning {
-  readonly outcome: Promise<Result<GangAnswer>>;
-  stop(): void;
+/** Who hears of better plans, and how planning is ended, which then comes to its best plan so far. */
+interface PlanningCare {
+  readonly signal?: AbortSignal;
+  readonly onBetter?: (answer: GangAnswer) => void;
 }
 
 /** Loading the solver and ending the last step take longer than the planning was given. */
-const GRACE = 15;
+const GRACE_SECONDS = 15;
+/** @source common practice, no source: many times what the largest published order was seen to need. */
+const MAX_MEGABYTES = 2048;
 
 const START = new URL('./startGangWorker.mjs', import.meta.url);
 
 /** Plans in a thread of its own, which may break down: then too the best plan so far is the answer. */
-export function startPlanning(task: GangTask, onBetter?: (answer: GangAnswer) => void): Planning {
+export async function planGang(
+  task: GangTask,
+  { signal, onBetter }: PlanningCare = {},
+): Promise<Result<GangAnswer>> {
   let best: GangAnswer | undefined;
-  const { outcome, stop } = runThread<Result<GangAnswer>, GangAnswer>(START, task, {
-    seconds: task.seconds + GRACE,
+  const came = await new Thread(START, MAX_MEGABYTES).run<Result<GangAnswer>, GangAnswer>(task, {
+    signal,
+    seconds: task.seconds + GRACE_SECONDS,
     onTheWay: (better) => {
       best = better;
       onBetter?.(better);
     },
   });
-  return {
-    outcome: outcome.then((came) => {
-      if (came !== undefined) return came;
-      return best === undefined ? refuse(BROKE_DOWN) : ok(best);
-    }),
-    stop,
-  };
+  if (came.ok) return came.value;
+  return best === undefined ? refuse(threadFault(came.fault, PLANNING)) : ok(best);
 }
 
-const BROKE_DOWN: Fault = {
+const PLANNING = {
   code: 'gang-impossible',
-  message: 'Planning was ended before there was a plan.',
+  work: 'Planning the forms',
   remedy: 'Plan again and give it more time.',
-};
+} as const;

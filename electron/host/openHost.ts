@@ -4,12 +4,13 @@ import type { Dropped } from '../../shared/contract/art.ts';
 import type { ArtHandle, FileEntry } from '../../shared/contract/handles.ts';
 import type { Handlers, Tell } from '../../shared/contract/host.ts';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
+import { startArtThread } from '../art/artThread.ts';
 import { beginInspection } from '../art/inspectArt.ts';
-import { SpareThread } from '../art/spareThread.ts';
 import { InkDesk } from '../coverage/inkDesk.ts';
 import { JOB_ENDING } from '../disk/endings.ts';
 import { FileHashes } from '../disk/hashes.ts';
 import { GangDesk } from '../gang/gangDesk.ts';
+import { SpareThread } from '../thread/spareThread.ts';
 import { ArtDesk, type Inspect } from './artDesk.ts';
 import { ArtStates } from './artStates.ts';
 import { ArtWatch } from './artWatch.ts';
@@ -71,7 +72,7 @@ export async function openHost(options: HostOptions): Promise<OpenedHost> {
   const recents = new RecentsKeeper(home, entries);
   const takenIn = new TakenIn(home, hashes);
   const jobs = new OpenJobs({ entries, states, watch, keeping, recents, takenIn, now });
-  const spare = new SpareThread();
+  const spare = new SpareThread(startArtThread);
   const inOwnThread: Inspect = (path, sha256) => {
     const inspection = beginInspection(path, { sha256 }, spare.take());
     // The next file finds a thread waiting too; it starts when this one is out of the way.

@@ -1,21 +1,21 @@
 // The sendings and provings of this host: begun, followed, cancelled, and their pictures shown.
 import { lstat } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Worker } from 'node:worker_threads';
 import type { FolderHandle, SendHandle } from '../../shared/contract/handles.ts';
 import type { SendNews, SendPlan, SendState } from '../../shared/contract/sending.ts';
+import type { SendProgress } from '../../shared/contract/sendProgress.ts';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { nameJobFiles } from '../../shared/job/nameJobFiles.ts';
-import type { SendOutcome, SendReport, SendTask } from '../job/sendTask.ts';
+import type { SendOutcome, SendTask } from '../job/sendTask.ts';
 import { startSending } from '../job/startSending.ts';
 import type { Entries } from './entries.ts';
 import { newHandle, UNKNOWN_HANDLE } from './handleTable.ts';
 
 interface Sending {
   state: SendState;
-  readonly worker: Worker;
-  readonly ended: Promise<unknown>;
+  readonly cancel: AbortController;
+  ended: Promise<unknown>;
 }
 
 export class Sends {
@@ -52,24 +52,21 @@ export class Sends {
   begin(task: SendTask): SendHandle {
     this.#forgetEnded();
     const send = newHandle<SendHandle>();
-    const worker = startSending(task);
+    const cancel = new AbortController();
     const sending: Sending = {
-      state: { at: 'under-way', says: 'Beginning', part: 0 },
-      worker,
-      ended: new Promise((resolve) => worker.once('exit', resolve)),
+      state: { at: 'under-way', progress: { step: 'begin', done: 0, of: 1 } },
+      cancel,
+      ended: Promise.resolve(),
     };
     this.#sendings.set(send, sending);
     const news = (state: SendState) => {
       sending.state = state;
       this.#tell({ send, state });
     };
-    worker.on('message', (said: SendReport | SendOutcome) => {
-      news(said.at === 'done' ? this.#show(send, task.folder, said) : said);
-    });
-    worker.on('error', (error) => news(broken(error)));
-    worker.on('exit', () => {
-      if (sending.state.at === 'under-way') news(broken(undefined));
-    });
+    const onProgress = (progress: SendProgress) => news({ at: 'under-way', progress });
+    sending.ended = startSending(task, cancel.signal, onProgress).then((outcome) =>
+      news(outcome.at === 'done' ? this.#show(send, task.folder, outcome) : outcome),
+    );
     return send;
   }
 
@@ -81,7 +78,7 @@ export class Sends {
   cancel(send: SendHandle): Result<null> {
     const found = this.#find(send);
     if (!found.ok) return found;
-    found.value.worker.postMessage('cancel');
+    found.value.cancel.abort();
     return ok(null);
   }
 
@@ -92,7 +89,7 @@ export class Sends {
 
   /** Cancels what is under way, and waits until every folder is in order. */
   async end(): Promise<void> {
-    for (const { worker } of this.#sendings.values()) worker.postMessage('cancel');
+    for (const { cancel } of this.#sendings.values()) cancel.abort();
     await Promise.all([...this.#sendings.values()].map(({ ended }) => ended));
   }
 
@@ -117,15 +114,4 @@ export class Sends {
     });
     return { at, sent: { ...sent, folder: this.#entries.folder(folder), pictures: shown } };
   }
-}
-
-function broken(error: unknown): SendState {
-  return {
-    at: 'failed',
-    fault: {
-      code: 'write-failed',
-      message: `Sending broke down${error instanceof Error ? ` (${error.message})` : ''}.`,
-      remedy: 'Look into the folder, then send again. If it happens once more, look through the art.',
-    },
-  };
 }

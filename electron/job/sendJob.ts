@@ -1,4 +1,5 @@
 // Sending a job: its sheets written, read back and proved under hidden names, and only then given to the RIP.
+import type { SendProgress } from '../../shared/contract/sendProgress.ts';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { SidePage } from '../../shared/job/nameJobFiles.ts';
@@ -19,8 +20,7 @@ export interface SendJobOptions {
   readonly pictures: boolean;
   readonly now: Date;
   readonly signal?: AbortSignal;
-  /** Told what is being done, and how much of the whole is done, 0 to 1. */
-  readonly onStep?: (says: string, part: number) => void;
+  readonly onProgress?: (progress: SendProgress) => void;
 }
 
 /** What came of a sending. `held`: the proof found faults, so nothing was left in the folder. */
@@ -39,13 +39,13 @@ export interface SentJob {
  * The proof is made from what the disk gives back, before the RIP can see the files: a hot folder may print at once.
  */
 export async function sendJob(job: Job, options: SendJobOptions): Promise<Result<SentJob>> {
-  const step = options.onStep ?? (() => undefined);
-  step('Looking through the art', 0);
+  const { onProgress: note = () => undefined } = options;
+  note({ step: 'read-art', done: 0, of: 1 });
   const art = await openJobArt(job.brief);
   if (!art.ok) return art;
   const changed = changedArt(job, art.value);
   if (changed !== undefined) return refuse(changed);
-  step('Writing the sheets', 0.2);
+  note({ step: 'write-sheets', done: 0, of: 1 });
   const sheets = await writeJobSheets(job, art.value, options.now);
   if (!sheets.ok) return sheets;
 
@@ -56,14 +56,13 @@ export async function sendJob(job: Job, options: SendJobOptions): Promise<Result
     if (readBack.size < sheets.value.files.length) return ok(undefined);
     const proved = await proveWritten(job, art.value, sheets.value.sides, readBack, {
       pictures: options.pictures,
-      onCompared: (done, all) =>
-        step(`Proving what was written: ${done} of ${all} faces`, 0.4 + (0.6 * done) / all),
+      onCompared: (done, of) => note({ step: 'prove', done, of }),
     });
     if (!proved.ok) return proved;
     proof = proved.value;
     return proof.findings.length > 0 && !options.despiteFindings ? refuse(HELD) : ok(undefined);
   };
-  step('Writing into the folder', 0.3);
+  note({ step: 'write-files', done: 0, of: sheets.value.files.length });
   const sent = await sendToFolder(
     options.to,
     sheets.value.files.map(({ name, bytes }) => ({ name, bytes, verify: (read) => proveLast(name, read) })),

@@ -1,4 +1,5 @@
 // Sending or proving a job as one task: what it is told, what it reports on the way, and how it ends.
+import type { SendProgress } from '../../shared/contract/sendProgress.ts';
 import type { Fault } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { SidePage } from '../../shared/job/nameJobFiles.ts';
@@ -17,12 +18,6 @@ export interface SendTask {
   readonly despiteFindings: boolean;
 }
 
-export interface SendReport {
-  readonly at: 'under-way';
-  readonly says: string;
-  readonly part: number;
-}
-
 export type SendOutcome =
   | {
       readonly at: 'done';
@@ -39,23 +34,23 @@ export type SendOutcome =
 export async function doSendTask(
   task: SendTask,
   signal: AbortSignal,
-  report: (what: SendReport) => void,
+  onProgress: (progress: SendProgress) => void,
 ): Promise<SendOutcome> {
-  const step = (says: string, part: number) => {
+  const note: Note = (progress) => {
     signal.throwIfAborted();
-    report({ at: 'under-way', says, part });
+    onProgress(progress);
   };
   try {
-    return task.what === 'send' ? await send(task, signal, step) : await prove(task, step);
+    return task.what === 'send' ? await send(task, signal, note) : await prove(task, note);
   } catch (error) {
     if (signal.aborted && error instanceof Error && error.name === 'AbortError') return { at: 'cancelled' };
     throw error;
   }
 }
 
-type Step = (says: string, part: number) => void;
+type Note = (progress: SendProgress) => void;
 
-async function send(task: SendTask, signal: AbortSignal, onStep: Step): Promise<SendOutcome> {
+async function send(task: SendTask, signal: AbortSignal, onProgress: Note): Promise<SendOutcome> {
   const sent = await sendJob(task.job, {
     to: task.folder,
     overwrite: task.replace,
@@ -63,18 +58,18 @@ async function send(task: SendTask, signal: AbortSignal, onStep: Step): Promise<
     pictures: true,
     now: new Date(),
     signal,
-    onStep,
+    onProgress,
   });
   if (!sent.ok) return failed(sent.fault);
   const { held, sides, proof, notices } = sent.value;
   return { at: 'done', held, sides, ...apart(proof), notices };
 }
 
-async function prove({ job, folder }: SendTask, step: Step): Promise<SendOutcome> {
-  step('Reading the sheets', 0);
+async function prove({ job, folder }: SendTask, note: Note): Promise<SendOutcome> {
+  note({ step: 'find-files', done: 0, of: 1 });
   const proved = await proveJob(job, folder, {
     pictures: true,
-    onCompared: (done, all) => step(`Proving what was written: ${done} of ${all} faces`, done / all),
+    onCompared: (done, of) => note({ step: 'prove', done, of }),
   });
   if (!proved.ok) return failed(proved.fault);
   const { sides, proof } = proved.value;

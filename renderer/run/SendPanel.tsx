@@ -1,5 +1,6 @@
 // Where the sheets go, what will be written there, and the sending itself.
 import type { SendPlan } from '../../shared/contract/sending.ts';
+import { progressInWords } from '../../shared/contract/sendProgress.ts';
 import type { Result } from '../../shared/fault/result.ts';
 import { printsInWords } from '../../shared/runSheet/steps.ts';
 import { Button } from '../controls/Button.tsx';
@@ -9,6 +10,7 @@ import { chooseRipFolder } from '../desk/settings.ts';
 import type { Sending } from '../state/sendingState.ts';
 import { useApp, useJob } from '../state/store.ts';
 import { outcomeOf, wasHeld } from './outcome.ts';
+import { shareDone } from './shareDone.ts';
 
 /** `plan`: what sending the job would write; none as long as no folder is chosen. */
 export function SendPanel({ plan }: { readonly plan: Result<SendPlan> | undefined }) {
@@ -76,8 +78,8 @@ function HowItStands({ sending }: { readonly sending: Sending }) {
   if (state.at === 'under-way') {
     return (
       <div className="run-progress">
-        <progress value={state.part} max={1} aria-label="How far it is" />
-        <span>{state.says}</span>
+        <progress value={shareDone(sending.what, state.progress)} max={1} aria-label="How far it is" />
+        <span>{progressInWords(state.progress)}</span>
       </div>
     );
   }

@@ -22,7 +22,8 @@ export interface SendingState {
 
 export const sendingState: StateCreator<SendingState> = (set, get) => ({
   sending: undefined,
-  beginSending: (sending) => set({ sending: { ...sending, state: { at: 'under-way', says: '', part: 0 } } }),
+  beginSending: (sending) =>
+    set({ sending: { ...sending, state: { at: 'under-way', progress: { step: 'begin', done: 0, of: 1 } } } }),
   noteSending: (send, state) => {
     const { sending } = get();
     if (sending?.send === send) set({ sending: { ...sending, state } });

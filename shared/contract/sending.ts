@@ -4,6 +4,7 @@ import type { Job } from '../job/job.ts';
 import type { SidePage } from '../job/nameJobFiles.ts';
 import type { ProofReport } from '../proof/finding.ts';
 import type { FolderEntry, FolderHandle, SendHandle } from './handles.ts';
+import type { SendProgress } from './sendProgress.ts';
 
 export interface ProveAsk {
   readonly job: Job;
@@ -33,13 +34,7 @@ export interface PlannedFile {
 
 /** How far a sending or a proving has come. */
 export type SendState =
-  | {
-      readonly at: 'under-way';
-      /** What is being done, in words. */
-      readonly says: string;
-      /** How much of the whole is done, 0 to 1. */
-      readonly part: number;
-    }
+  | { readonly at: 'under-way'; readonly progress: SendProgress }
   | { readonly at: 'done'; readonly sent: Sent }
   /** Nothing half written was left behind. */
   | { readonly at: 'failed'; readonly fault: Fault }

@@ -161,6 +161,10 @@ describe('the layers', () => {
     ['shared-parts-known', { 'shared/attic/a.ts': use('../geometry/b.ts'), 'shared/geometry/b.ts': other }],
     ['window-and-host-apart', { 'renderer/a.ts': use('../electron/b.ts'), 'electron/b.ts': other }],
     ['host-and-window-apart', { 'electron/a.ts': use('../renderer/b.ts'), 'renderer/b.ts': other }],
+    [
+      'threads-one-way',
+      { 'electron/art/a.ts': "import { Worker } from 'node:worker_threads';\nexport const w = Worker;\n" },
+    ],
     ['nothing-ships-tests', { 'electron/a.ts': use('../tests/b.ts'), 'tests/b.ts': other }],
     [
       'no-circles',

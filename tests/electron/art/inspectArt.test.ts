@@ -3,10 +3,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { deflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
+import { startArtThread } from '../../../electron/art/artThread.ts';
 import { examine } from '../../../electron/art/examine.ts';
 import { beginInspection, inspectArt } from '../../../electron/art/inspectArt.ts';
 import { openArtFile } from '../../../electron/art/openArtFile.ts';
-import { SpareThread } from '../../../electron/art/spareThread.ts';
+import { SpareThread } from '../../../electron/thread/spareThread.ts';
 import { testFolder } from '../../kit/folder.ts';
 import { CARD, pack, signpost, writeObjects, writePages } from '../../kit/pdfs.ts';
 import { throughQpdf } from '../../kit/qpdf.ts';
@@ -136,7 +137,7 @@ describe('what the pages are', () => {
 describe('a thread that waits for a file', () => {
   it('answers as one that is started for it, and each file gets one of its own', async () => {
     const path = folder.save('waited.pdf', card);
-    const spare = new SpareThread();
+    const spare = new SpareThread(startArtThread);
     spare.prepare();
     spare.prepare();
     const [waiting, fresh] = [spare.take(), spare.take()];
@@ -148,7 +149,7 @@ describe('a thread that waits for a file', () => {
 
   it('that was ended is not asked any more', async () => {
     const path = folder.save('late.pdf', card);
-    const spare = new SpareThread();
+    const spare = new SpareThread(startArtThread);
     spare.prepare();
     await spare.end();
     const late = beginInspection(path, {}, spare.take());

@@ -1,7 +1,7 @@
 // Gang runs asked for by the window: planned in a thread, stopped when enough was seen.
 import { describe, expect, it } from 'vitest';
 import { GangDesk } from '../../../electron/gang/gangDesk.ts';
-import { startPlanning } from '../../../electron/gang/gangTask.ts';
+import { planGang } from '../../../electron/gang/gangTask.ts';
 import type { Brief } from '../../../shared/job/brief.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import { supperWith } from '../../kit/briefs.ts';
@@ -32,11 +32,18 @@ describe('A gang run for the window', () => {
   it('that is stopped answers with the best plan so far', async () => {
     const { order, best } = publishedGang('I014');
     const told: number[] = [];
-    const planning = startPlanning({ order, seconds: 300 }, (answer) => {
-      told.push(answer.plan.cost);
-      if (told.length === 2) planning.stop();
-    });
-    const answer = granted(await planning.outcome);
+    const enough = new AbortController();
+    const planned = await planGang(
+      { order, seconds: 300 },
+      {
+        signal: enough.signal,
+        onBetter: (better) => {
+          told.push(better.plan.cost);
+          if (told.length === 2) enough.abort();
+        },
+      },
+    );
+    const answer = granted(planned);
     expect(answer.plan.cost).toBe(told.at(-1));
     expect(answer.plan.cost).toBeLessThan(1.05 * best);
     expect(answer.gap).toBeGreaterThan(0);

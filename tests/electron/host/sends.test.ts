@@ -2,6 +2,7 @@
 import { mkdirSync, readdirSync } from 'node:fs';
 import { decode } from 'fast-png';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { shareDone } from '../../../renderer/run/shareDone.ts';
 import type { FolderHandle, SendHandle } from '../../../shared/contract/handles.ts';
 import type { SendState, Sent } from '../../../shared/contract/sending.ts';
 import type { Job } from '../../../shared/job/job.ts';
@@ -70,10 +71,12 @@ describe('sending', () => {
     expect(sent.sides).toEqual(plan.sides);
     expect(readdirSync(rig.at('rip'))).toEqual([name]);
     const steps = rig.told.flatMap((t) =>
-      t.event === 'send' && t.told.state.at === 'under-way' ? [t.told.state] : [],
+      t.event === 'send' && t.told.state.at === 'under-way' ? [t.told.state.progress] : [],
     );
-    expect(steps.map((s) => s.says)).toContain('Writing the sheets');
-    expect(steps.map((s) => s.part)).toEqual(steps.map((s) => s.part).toSorted((a, b) => a - b));
+    expect(steps).toContainEqual({ step: 'write-sheets', done: 0, of: 1 });
+    const shares = steps.map((progress) => shareDone('send', progress));
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+    expect(shares.at(-1)).toBe(1);
 
     expect(sent.pictures.map((p) => p.position)).toEqual([1, 2, 3, 4]);
     const png = rig.host.picture(sent.pictures[0]!.url);

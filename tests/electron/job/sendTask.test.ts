@@ -2,7 +2,8 @@
 import { existsSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { JobFiles } from '../../../electron/disk/jobFiles.ts';
-import { doSendTask, type SendReport, type SendTask } from '../../../electron/job/sendTask.ts';
+import { doSendTask, type SendTask } from '../../../electron/job/sendTask.ts';
+import { progressInWords, type SendProgress } from '../../../shared/contract/sendProgress.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { otherFace } from '../../../shared/layout/position.ts';
 import { granted } from '../../kit/granted.ts';
@@ -60,13 +61,14 @@ describe('a sending', () => {
 
   it('cancelled in the middle of the proof leaves nothing behind', async () => {
     const cancel = new AbortController();
-    const said: SendReport[] = [];
-    const outcome = await doSendTask(task(), cancel.signal, (report) => {
-      said.push(report);
-      if (report.says.startsWith('Proving')) cancel.abort();
+    const said: SendProgress[] = [];
+    const outcome = await doSendTask(task(), cancel.signal, (progress) => {
+      said.push(progress);
+      if (progress.step === 'prove') cancel.abort();
     });
     expect(outcome).toEqual({ at: 'cancelled' });
-    expect(said.at(-1)?.says).toMatch(/^Proving what was written: 1 of 8 faces/);
+    expect(said.map(({ step }) => step)).toEqual(['read-art', 'write-sheets', 'write-files', 'prove']);
+    expect(progressInWords(said.at(-1)!)).toBe('Proving what was written: 1 of 8 faces');
     expect(inRip()).toEqual([]);
   });
 
@@ -83,10 +85,13 @@ describe('a proving', () => {
     expect(nothing).toMatchObject({ at: 'failed', fault: { code: 'sheet-missing' } });
     await doSendTask(task({ job: spoil(job), despiteFindings: true }), never, quietly);
     expect(inRip()).toHaveLength(1);
-    const parts: number[] = [];
-    const outcome = await doSendTask(proving, never, ({ part }) => parts.push(part));
+    const heard: SendProgress[] = [];
+    const outcome = await doSendTask(proving, never, (progress) => heard.push(progress));
     expect(outcome).toMatchObject({ at: 'done', held: false, notices: [] });
     expect(outcome.at === 'done' && outcome.proof.findings.map((f) => f.kind)).toContain('wrong-face');
-    expect(parts).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8].map((done) => done / 8));
+    expect(heard).toEqual([
+      { step: 'find-files', done: 0, of: 1 },
+      ...[1, 2, 3, 4, 5, 6, 7, 8].map((done) => ({ step: 'prove', done, of: 8 })),
+    ]);
   });
 });
