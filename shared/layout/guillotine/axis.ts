@@ -1,5 +1,5 @@
 // One direction of a region, divided at stops that are few enough to work with.
-import { gapsOf, partings, type Run, stopFinder, sumsOf } from './stops.ts';
+import { partings, type Run, stopFinder, sumsOf } from './stops.ts';
 
 /**
  * A direction and its stops. Where all stops are too many, lengths are counted in a coarser unit and pieces are
@@ -9,8 +9,6 @@ export interface Axis {
   readonly stops: Float64Array;
   /** Whether the stops are exact, so that whatever fits between them really fits. */
   readonly exact: boolean;
-  /** What can be laid in line between two stops: see {@link gapsOf}. */
-  readonly gaps: Int32Array;
   /** The cuts worth trying up to each stop: see {@link partings}. */
   readonly partings: readonly Int32Array[];
   /** The first stop from which as much is free as beyond this length (ticks) from the edge. */
@@ -34,7 +32,6 @@ export function axisOf(runs: readonly Run[], room: number, most: number): Axis {
   return {
     stops,
     exact: all !== undefined,
-    gaps: gapsOf(stops),
     partings: Array.from(stops, (_, index) => partings(stops, index)),
     endOf: (length) => find(units - Math.floor((room - length) / unit)),
     sizeOf: (length) => find(Math.floor(length / unit)),

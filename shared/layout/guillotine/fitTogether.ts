@@ -10,7 +10,7 @@ import type { SizeOnSheet } from './sizes.ts';
 import type { Way } from './ways.ts';
 
 /** What one question may cost: a fraction of a second. */
-const EFFORT: Effort = { stops: 160, pricing: 100e6, pairs: 2e6, boxes: 100_000 };
+const EFFORT: Effort = { stops: 320, pricing: 100e6, pairs: 2e6, boxes: 100_000 };
 
 /**
  * Lays so many copies (>= 1) of each size out in the room (ticks), every size in one grid or two if that can be, else in

@@ -75,8 +75,10 @@ export function joinBoxes<T>(
   }
 
   function joinBothWays(a: number, b: number): void {
-    const [wA, wB] = [boxes.w[a] as number, boxes.w[b] as number];
-    const [hA, hB] = [boxes.h[a] as number, boxes.h[b] as number];
+    const wA = boxes.w[a] as number;
+    const wB = boxes.w[b] as number;
+    const hA = boxes.h[a] as number;
+    const hB = boxes.h[b] as number;
     if (wA + wB <= room.w) join('side-by-side', a, b, wA + wB, Math.max(hA, hB));
     if (hA + hB <= room.h) join('stacked', a, b, Math.max(wA, wB), hA + hB);
   }

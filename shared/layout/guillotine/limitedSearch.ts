@@ -38,6 +38,9 @@ export interface LimitedSearch<T> {
 /** Relaxations tried for prices, at most: more of them hardly better the bound. */
 const MOST_ROUNDS = 200;
 
+/** The bound is tried over fewer stops first, in so many times as few. */
+const COARSER = 2;
+
 /** What float64 may have added to a sum of values, as a part of the least step between two of them. */
 const NOISE = 1e-6;
 
@@ -53,12 +56,15 @@ export function searchLimited<T>(
   const all = valueOfAll(task) - step * NOISE;
   const above = (value: number) => (value >= all ? Infinity : value + step * (1 - NOISE));
   const least = atLeast - step * NOISE;
-  const axes = axesOf(task, effort.stops);
-  const price = searchPrices(task, axes, builder, { toBeat: least, above });
-  const mostRounds = Math.min(MOST_ROUNDS, Math.ceil(effort.pricing / costOfRelaxing(axes)));
+  const aim = { toBeat: least, above };
+  const coarse = axesOf(task, effort.stops / COARSER);
+  const coarsePrices = searchPrices(task, coarse, builder, aim);
 
   function run(): LimitedFind<T> {
-    const priced = price(mostRounds);
+    const isExact = coarse.across.exact && coarse.up.exact;
+    const axes = isExact ? coarse : axesOf(task, effort.stops);
+    const prices = isExact ? coarsePrices : searchPrices(task, axes, builder, aim);
+    const priced = prices(mostRounds(axes, effort));
     const toBeat = priced.found === undefined ? least : above(priced.found.value);
     const joined =
       priced.bound < toBeat
@@ -72,7 +78,7 @@ export function searchLimited<T>(
 
   return {
     isRuledOut: (rounds) => {
-      const { bound, found } = price(Math.min(rounds, mostRounds));
+      const { bound, found } = coarsePrices(rounds);
       return found === undefined && bound < least;
     },
     run,
@@ -85,6 +91,8 @@ function leastStep(values: readonly number[], copies: readonly number[]): number
   return 1e-9 * values.reduce((sum, value, k) => sum + value * (copies[k] as number), 0);
 }
 
-function costOfRelaxing({ across, up }: Axes): number {
-  return across.stops.length * up.stops.length * (across.stops.length + up.stops.length);
+/** How often the effort allows to relax over these stops; once is always allowed. */
+function mostRounds({ across, up }: Axes, { pricing }: Effort): number {
+  const steps = across.stops.length * up.stops.length * (across.stops.length + up.stops.length);
+  return Math.min(MOST_ROUNDS, Math.ceil(pricing / steps));
 }

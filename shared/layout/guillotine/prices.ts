@@ -13,6 +13,14 @@ export interface Priced<T> {
   readonly found: { readonly value: number; readonly layout: T } | undefined;
 }
 
+/** What a search for prices aims at. */
+export interface PriceAim {
+  /** The value that a layout must reach to be of interest. */
+  readonly toBeat: number;
+  /** What is of interest once a layout of this value is found. */
+  readonly above: (value: number) => number;
+}
+
 /** After so many prices without a better bound the steps are halved, and after so many halvings the search ends. */
 const PATIENCE = 10;
 const LEAST_STEP = 0.01;
@@ -23,8 +31,7 @@ const AIM = 0.99;
 /**
  * A search for the prices that give the least bound, to be taken as far as one likes: it goes on until so many rounds
  * are done in all. Kinds that the unlimited layout uses too often get dearer, those it leaves over get cheaper. Ends
- * as soon as the bound falls below `toBeat`, the value that a layout must reach to be of interest; layouts found on the
- * way raise it by their value and `step`.
+ * as soon as the bound falls below `toBeat`, which layouts found on the way raise.
  *
  * @source Lagrangian relaxation with subgradient steps: Held, Wolfe & Crowder, Mathematical Programming 6 (1974) 62-88
  * (from memory).
@@ -33,7 +40,7 @@ export function searchPrices<T>(
   task: LimitedTask,
   axes: Axes,
   builder: Builder<T>,
-  search: { readonly toBeat: number; readonly above: (value: number) => number },
+  aim: PriceAim,
 ): (rounds: number) => Priced<T> {
   const { values, copies } = task;
   const parts = axes.across.stops.length * axes.up.stops.length;
@@ -42,7 +49,7 @@ export function searchPrices<T>(
   const worth = new Float64Array(values.length);
   const best = { prices: prices.slice(), bound: Infinity };
   let found: Priced<T>['found'];
-  let toBeat = search.toBeat;
+  let toBeat = aim.toBeat;
   let size = 1;
   let idle = 0;
   let done = 0;
@@ -81,7 +88,7 @@ export function searchPrices<T>(
     if (value < toBeat) return;
     const layout = layoutWithin(task, axes, tables, builder);
     if (layout !== undefined) found = { value, layout };
-    toBeat = search.above(value);
+    toBeat = aim.above(value);
   }
 
   function changePrices(bound: number, used: readonly number[]): void {

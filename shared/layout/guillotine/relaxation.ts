@@ -124,6 +124,7 @@ export function relaxedLayout<T>(
 /**
  * The most that can still be cut outside a box that lies in the corner of the room and reaches to stops (column, row),
  * in a table like the relaxation's: a layout that holds the box grows from it by a part beside or on top of it at a time.
+ * What two parts of a parting can reach together, each of them can reach with the other beside it.
  *
  * @source Viswanathan & Bagchi, Operations Research 41 (1993) 768-776 (from memory).
  */
@@ -131,21 +132,31 @@ export function mostOutside({ across, up }: Axes, { most }: Relaxation): Float64
   const columns = across.stops.length;
   const rows = up.stops.length;
   const outside = new Float64Array(columns * rows);
+  /** A box may grow by a part to what is grown already. */
+  const grow = (box: number, part: number, grown: number) => {
+    const more = (most[part] as number) + (outside[grown] as number);
+    if (more > (outside[box] as number)) outside[box] = more;
+  };
+  const growByParting = (near: number, far: number, grown: number) => {
+    grow(near, far, grown);
+    grow(far, near, grown);
+  };
   for (let column = columns - 1; column >= 0; column--) {
+    const beside = across.partings[column] as Int32Array;
     for (let row = rows - 1; row >= 0; row--) {
-      let best = 0;
-      for (let to = column + 1; to < columns; to++) {
-        const beside = across.gaps[to * columns + column] as number;
-        best = Math.max(best, (most[beside * rows + row] as number) + (outside[to * rows + row] as number));
+      const part = column * rows + row;
+      // A box is worth no less than a larger one, and no box at all grows to anything.
+      if (column + 1 < columns) grow(part, 0, part + rows);
+      if (row + 1 < rows) grow(part, 0, part + 1);
+      grow(row, part, part);
+      grow(part - row, part, part);
+      const onTop = up.partings[row] as Int32Array;
+      for (let p = 0; p < onTop.length; p += 2) {
+        growByParting(part - row + (onTop[p] as number), part - row + (onTop[p + 1] as number), part);
       }
-      for (let to = row + 1; to < rows; to++) {
-        const above = up.gaps[to * rows + row] as number;
-        best = Math.max(
-          best,
-          (most[column * rows + above] as number) + (outside[column * rows + to] as number),
-        );
+      for (let p = 0; p < beside.length; p += 2) {
+        growByParting((beside[p] as number) * rows + row, (beside[p + 1] as number) * rows + row, part);
       }
-      outside[column * rows + row] = best;
     }
   }
   return outside;

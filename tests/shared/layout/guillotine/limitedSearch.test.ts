@@ -13,6 +13,7 @@ import {
   relax,
   relaxedLayout,
 } from '../../../../shared/layout/guillotine/relaxation.ts';
+import { lastStop } from '../../../../shared/layout/guillotine/stops.ts';
 import type { Builder } from '../../../../shared/layout/guillotine/unlimitedSearch.ts';
 import { drawnCases } from '../../../kit/drawnCases.ts';
 
@@ -203,6 +204,45 @@ describe('a relaxation', () => {
     // Outside 5 x 4: on top of it 5 x 3, and beside both 5 x 7.
     expect([outside(10, 7), outside(0, 0), outside(5, 4), outside(5, 7)]).toEqual([0, 28, 19, 14]);
     expect([outside(10, 4), outside(2, 7)]).toEqual([10, 18]);
+  });
+
+  it('lets a box grow to every stop, by the most that fits between', () => {
+    const side = fc.integer({ min: 3, max: 30 });
+    const kind = fc.record({
+      w: side,
+      h: side,
+      value: fc.integer({ min: 1, max: 50 }),
+      copies: fc.integer({ min: 1, max: 9 }),
+    });
+    const room = fc.integer({ min: 30, max: 150 });
+    fc.assert(
+      fc.property(room, room, fc.array(kind, { minLength: 1, maxLength: 3 }), room, (w, h, kinds, most) => {
+        const drawn = taskOf(w, h, kinds);
+        const axes = axesOf(drawn, most / 4);
+        const [across, up] = [axes.across.stops, axes.up.stops];
+        const rows = up.length;
+        const parts = across.length * rows;
+        const tables: Relaxation = { most: new Float64Array(parts), choices: new Int32Array(parts) };
+        relax(drawn, axes, Float64Array.from(drawn.values), tables);
+        const outside = new Float64Array(parts);
+        for (let column = across.length - 1; column >= 0; column--) {
+          for (let row = rows - 1; row >= 0; row--) {
+            const grown = [0];
+            for (let to = column + 1; to < across.length; to++) {
+              const beside = lastStop(across, across[to]! - across[column]!);
+              grown.push(tables.most[beside * rows + row]! + outside[to * rows + row]!);
+            }
+            for (let to = row + 1; to < rows; to++) {
+              const onTop = lastStop(up, up[to]! - up[row]!);
+              grown.push(tables.most[column * rows + onTop]! + outside[column * rows + to]!);
+            }
+            outside[column * rows + row] = Math.max(...grown);
+          }
+        }
+        expect(mostOutside(axes, tables)).toEqual(outside);
+      }),
+      drawnCases(30),
+    );
   });
 });
 

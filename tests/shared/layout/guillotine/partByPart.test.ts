@@ -143,6 +143,29 @@ describe('the search by boxes', () => {
     expect(looked).toBeLessThan(100_000);
   });
 
+  // With half as many stops it gave up on each after two million pairs, all but the second, which took 1.7 million.
+  it.each([
+    [767.89, 521.89, [84, 121], [195, 58], [92, 99], [8, 21, 8], 75_000],
+    [982.89, 809.89, [130, 189], [171, 194], [294, 65], [8, 11, 12], 1],
+    [690.89, 1229.89, [112, 114], [104, 240], [228, 143], [20, 17, 5], 8_200],
+    [588.89, 1365.89, [85, 289], [62, 180], [213, 170], [17, 28, 2], 46_000],
+  ] as const)(
+    'counts finely enough to show that so many do not fit %s x %s',
+    (w, h, a, b, c, copies, most) => {
+      const task = taskOf(w, h, [a, b, c], copies);
+      const effort = { stops: 320, pricing: 100e6, pairs: 2e6, boxes: 100_000 };
+      const search = searchLimited(task, valueOfAll(task), effort, laid);
+      expect(search.isRuledOut(2)).toBe(false);
+      const { found, proven, looked } = search.run();
+      expect([found, proven]).toEqual([undefined, true]);
+      expect(looked).toBeLessThan(most);
+      const mm = POINTS_PER.mm;
+      const region = { w: w * mm, h: h * mm };
+      const inPoints = [a, b, c].map(([x, y]) => [x * mm, y * mm] as const);
+      expect(fitTogether(sizesIn(region, inPoints), copies, offeredRegion(region))).toBe('cannot');
+    },
+  );
+
   it('is not begun where a few prices show that the copies are too many', () => {
     const cells = [
       [150, 147],
