@@ -9,7 +9,6 @@ import { axesOf, type LimitedTask, valueOfAll } from '../../../../shared/layout/
 import { layPartByPart } from '../../../../shared/layout/guillotine/partByPart.ts';
 import { searchPrices } from '../../../../shared/layout/guillotine/prices.ts';
 import { sizesOf } from '../../../../shared/layout/guillotine/sizes.ts';
-import { lastStop, stopFinder } from '../../../../shared/layout/guillotine/stops.ts';
 import { offeredRegion } from '../../../../shared/layout/guillotine/ticks.ts';
 import type { Builder } from '../../../../shared/layout/guillotine/unlimitedSearch.ts';
 import { POINTS_PER } from '../../../../shared/units/length.ts';
@@ -60,20 +59,6 @@ describe('a few stops', () => {
     expect([...fewStops([{ length: 2, copies: 9 }], 5)]).toEqual([0, 2, 4]);
     const many = Array.from({ length: 40 }, (_, k) => ({ length: 1001 + 17 * k, copies: 50 }));
     expect(fewStops(many, 100_000)).toHaveLength(160);
-  });
-
-  it('are found as quickly as surely', () => {
-    fc.assert(
-      fc.property(
-        fc.uniqueArray(fc.integer({ min: 1, max: 90_000 }), { minLength: 1, maxLength: 60 }),
-        fc.array(fc.integer({ min: 0, max: 90_000 })),
-        (marks, lengths) => {
-          const stops = Float64Array.from([0, ...marks]).sort();
-          const find = stopFinder(stops);
-          for (const length of [...lengths, ...stops]) expect(find(length)).toBe(lastStop(stops, length));
-        },
-      ),
-    );
   });
 });
 

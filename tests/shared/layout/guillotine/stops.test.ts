@@ -1,4 +1,5 @@
 // Lengths as whole ticks, the stops of the back gauge, and the cuts worth trying at them.
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { axisOf } from '../../../../shared/layout/guillotine/axis.ts';
 import {
@@ -7,11 +8,13 @@ import {
   lastStop,
   partings,
   plainStopsFor,
+  stopFinder,
   stopsFor,
   sumsOf,
 } from '../../../../shared/layout/guillotine/stops.ts';
 import { needed, offered, offeredRegion } from '../../../../shared/layout/guillotine/ticks.ts';
 import { POINTS_PER } from '../../../../shared/units/length.ts';
+import { drawnCases } from '../../../kit/drawnCases.ts';
 
 const stops = (...at: number[]) => Float64Array.from(at);
 const many = Number.POSITIVE_INFINITY;
@@ -137,6 +140,23 @@ describe('cuts worth trying', () => {
   it('take the longer of two near stops where the far one leaves room for it', () => {
     // 3 and 4 both leave 7 beside them, so only 4 is worth a cut.
     expect(pairs(stops(0, 3, 4, 7, 11), 4)).toEqual([[4, 7]]);
+  });
+});
+
+describe('the last stop within a length', () => {
+  it('is found by table as surely as by halving', () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.integer({ min: 1, max: 90_000 }), { minLength: 1, maxLength: 60 }),
+        fc.array(fc.integer({ min: 0, max: 90_000 })),
+        (marks, lengths) => {
+          const stops = Float64Array.from([0, ...marks]).sort();
+          const find = stopFinder(stops);
+          for (const length of [...lengths, ...stops]) expect(find(length)).toBe(lastStop(stops, length));
+        },
+      ),
+      drawnCases(100),
+    );
   });
 });
 
