@@ -76,9 +76,9 @@ const RENDERER_PARTS: Parts = {
   run: ['state', 'actions', 'controls', 'desk'],
   brief: ['hostClient', 'state', 'controls', 'draft', 'desk'],
   library: ['state', 'actions', 'controls', 'draft', 'desk'],
-  boxes: ['hostClient', 'state', 'actions', 'controls', 'desk', 'library'],
+  dialogs: ['hostClient', 'state', 'actions', 'controls', 'desk', 'library'],
   frame: [
-    ...['hostClient', 'state', 'actions', 'controls', 'desk', 'boxes'],
+    ...['hostClient', 'state', 'actions', 'controls', 'desk', 'dialogs'],
     ...['brief', 'art', 'plan', 'bench', 'lighttable', 'run'],
   ],
 };

@@ -2,17 +2,17 @@
 import { Thread } from '../thread/thread.ts';
 
 /** How long and how large the thread may get. */
-export interface ArtLimits {
+export interface ArtThreadLimits {
   readonly seconds: number;
   readonly megabytes: number;
 }
 
 /** @source common practice, no source: a hundred times what a large poster file was seen to need. */
-export const ART_LIMITS: ArtLimits = { seconds: 60, megabytes: 2048 };
+export const ART_THREAD_LIMITS: ArtThreadLimits = { seconds: 60, megabytes: 2048 };
 
 const START = new URL('./startArtWorker.mjs', import.meta.url);
 
 /** Starts a thread that waits for the one question it will be asked. */
-export function startArtThread(megabytes = ART_LIMITS.megabytes): Thread {
+export function startArtThread(megabytes = ART_THREAD_LIMITS.megabytes): Thread {
   return new Thread(START, megabytes);
 }

@@ -3,13 +3,13 @@ import { basename } from 'node:path';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Thread } from '../thread/thread.ts';
 import type { ThreadFailure } from '../thread/threadFailure.ts';
-import { ART_LIMITS, type ArtLimits, startArtThread } from './artThread.ts';
+import { ART_THREAD_LIMITS, type ArtThreadLimits, startArtThread } from './artThread.ts';
 import type { ArtReport, Question } from './examine.ts';
 
 export type { ArtReport } from './examine.ts';
 
 export interface InspectOptions extends Omit<Question, 'path'> {
-  readonly limits?: Partial<ArtLimits>;
+  readonly limits?: Partial<ArtThreadLimits>;
 }
 
 /** A file that is being looked through: what its pages are is known before all that is on them was tried out. */
@@ -37,7 +37,7 @@ export function beginInspection(
   thread: Thread = startArtThread(options.limits?.megabytes),
 ): Inspection {
   const { limits, ...asked } = options;
-  const { seconds } = { ...ART_LIMITS, ...limits };
+  const { seconds } = { ...ART_THREAD_LIMITS, ...limits };
   const question: Question = { path, ...asked };
   let tellPages: (report: Result<ArtReport>) => void = () => {};
   const pages = new Promise<Result<ArtReport>>((resolve) => {

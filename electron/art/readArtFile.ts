@@ -5,7 +5,7 @@ import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.t
 import { sha256Of } from '../disk/hashes.ts';
 
 /** The largest file that is read, in bytes. @source common practice, no source */
-const LARGEST = 512 * 1024 * 1024;
+const MAX_ART_BYTES = 512 * 1024 * 1024;
 
 /** A file of art as it lies on the disk. */
 export interface ArtFile {
@@ -25,7 +25,7 @@ export async function readArtFile(path: string, known?: string): Promise<Result<
   try {
     const found = await stat(path);
     if (!found.isFile()) return refuse(noFile(path, name));
-    if (found.size > LARGEST) return refuse(tooLarge(path, name, found.size));
+    if (found.size > MAX_ART_BYTES) return refuse(tooLarge(path, name, found.size));
     const bytes = await readFile(path);
     const sha256 = known ?? sha256Of(bytes);
     return ok({ name, bytes: new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.length), sha256 });
@@ -66,7 +66,7 @@ function tooLarge(path: string, name: string, size: number): Fault {
   const megabytes = (bytes: number) => `${Math.ceil(bytes / (1024 * 1024))} MB`;
   return {
     code: 'art-too-large',
-    message: `${name} has ${megabytes(size)}; at most ${megabytes(LARGEST)} are read.`,
+    message: `${name} has ${megabytes(size)}; at most ${megabytes(MAX_ART_BYTES)} are read.`,
     remedy: 'Export only the pages that this job prints, with pictures at the resolution that is printed.',
     where: path,
   };

@@ -8,7 +8,7 @@ import { cutFromInWords } from '../../shared/plan/takeCandidate.ts';
 import { showSize } from '../../shared/units/show.ts';
 
 /** How many candidates and refusals are told in words; all of them are in the JSON. */
-const TOLD = 12;
+const MAX_ROWS = 12;
 
 /** Lengths in pt, areas in m2, times in s, money in the library's currency. */
 export function describeCandidate(one: PlanCandidate): object {
@@ -72,14 +72,14 @@ export function sayPlan(
   refused: readonly Refused[],
 ): readonly string[] {
   const [best] = candidates;
-  const more = candidates.length - TOLD;
+  const more = candidates.length - MAX_ROWS;
   return [
     best === undefined
       ? `${brief.title}: nothing in the library can print it.`
       : `${brief.title}: ${candidates.length} ways to print ${best.count.pieces} pieces.`,
-    ...candidates.slice(0, TOLD).flatMap((one, i) => sayCandidate(one, i + 1, brief, currency)),
+    ...candidates.slice(0, MAX_ROWS).flatMap((one, i) => sayCandidate(one, i + 1, brief, currency)),
     ...(more > 0 ? [`and ${more} more; --json has them all.`] : []),
-    ...(best === undefined ? refused.slice(0, TOLD).map(sayRefused) : []),
+    ...(best === undefined ? refused.slice(0, MAX_ROWS).map(sayRefused) : []),
   ];
 }
 

@@ -1,4 +1,4 @@
-// `prove`: the files of a job that lie in a folder, opened again and compared with its art.
+// `proveFolder`: the files of a job that lie in a folder, opened again and compared with its art.
 import { resolve } from 'node:path';
 import { stepInWords } from '../../shared/contract/sendProgress.ts';
 import { JobFiles } from '../disk/jobFiles.ts';
@@ -14,7 +14,7 @@ export interface ProveOptions {
 }
 
 /** Answers with the findings; ends with 1 where there are any. */
-export async function prove(jobPath: string, options: ProveOptions): Promise<void> {
+export async function proveFolder(jobPath: string, options: ProveOptions): Promise<void> {
   const { json, from, pictures } = options;
   const job = await new JobFiles().open(resolve(jobPath));
   if (!job.ok) return answerFault(json, job.fault);

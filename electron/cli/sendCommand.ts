@@ -7,7 +7,7 @@ import { writePictures } from '../proof/pictures.ts';
 import { answer, answerFault, progress } from './answer.ts';
 import { describeForms, describeProof, sayProof } from './describeProof.ts';
 
-export interface SendOptions {
+export interface SendCommandOptions {
   readonly to: string;
   readonly json: boolean;
   readonly pictures?: string;
@@ -15,7 +15,7 @@ export interface SendOptions {
   readonly despiteFindings: boolean;
 }
 
-export async function send(jobPath: string, options: SendOptions): Promise<void> {
+export async function send(jobPath: string, options: SendCommandOptions): Promise<void> {
   const { json, to, pictures } = options;
   const job = await new JobFiles().open(resolve(jobPath));
   if (!job.ok) return answerFault(json, job.fault);

@@ -61,7 +61,7 @@ program
   .requiredOption('--from <folder>', 'the folder that the job was sent to')
   .option('--pictures <folder>', 'save a picture of every piece, front beside back')
   .option('--json', 'answer in JSON', false)
-  .action(lazily(async () => (await import('./proveCommand.ts')).prove));
+  .action(lazily(async () => (await import('./proveCommand.ts')).proveFolder));
 
 program
   .command('ticket <job>')

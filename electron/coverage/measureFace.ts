@@ -26,8 +26,8 @@ export interface MeasuredPage {
 }
 
 /** Pixels to the inch, fewer where the face is large. */
-const PER_INCH = 300;
-const MOST_PIXELS = 4e6;
+const PIXELS_PER_INCH = 300;
+const MAX_PIXELS = 4e6;
 /** Amounts of ink are averaged without loss, so plates need half as many each way. */
 const PLATES_COARSER = 0.5;
 
@@ -100,17 +100,17 @@ type Look = (finer: number, count: (pixels: Pixels) => readonly number[]) => rea
  * The page is rendered lying askew by so little (radians) that no edge moves by half a pixel: the renderer rounds upright
  * rectangles to whole pixels, and draws slanting ones as they are.
  */
-const ASKEW = 5e-5;
+const ASKEW_RADIANS = 5e-5;
 
 function look(renderer: Renderer, bytes: Uint8Array, { w, h }: Rect<'art'>): Look | undefined {
   const document = renderer.open(bytes);
   const page = typeof document === 'string' ? undefined : document.page(1);
   if (page === undefined) return undefined;
-  const usual = Math.min(PER_INCH, Math.sqrt((MOST_PIXELS * 72 ** 2) / (w * h))) / 72;
+  const usual = Math.min(PIXELS_PER_INCH, Math.sqrt((MAX_PIXELS * 72 ** 2) / (w * h))) / 72;
   return (finer, count) => {
     const scale = usual * finer;
-    const cos = scale * Math.cos(ASKEW);
-    const sin = scale * Math.sin(ASKEW);
+    const cos = scale * Math.cos(ASKEW_RADIANS);
+    const sin = scale * Math.sin(ASKEW_RADIANS);
     const width = Math.ceil(w * cos + h * sin);
     const height = Math.ceil(w * sin + h * cos);
     const matrix = { a: cos, b: sin, c: sin, d: -cos, e: 0, f: h * cos };

@@ -17,17 +17,17 @@ const OF_THE_SYSTEM: Readonly<Partial<Record<MenuName, readonly MenuItemConstruc
 
 /** Shows the menu as the window stands. `choose` is told what the person picks. */
 export function showMenu(
-  shown: Pick<Shown, 'off' | 'labels'>,
+  shown: Pick<Shown, 'disabled' | 'labels'>,
   isMac: boolean,
   choose: (action: ActionName) => void,
 ): void {
-  const off = new Set(shown.off);
+  const disabled = new Set(shown.disabled);
   const item = (action: ActionName): MenuItemConstructorOptions[] => {
     const entry: ActionEntry = ACTIONS[action];
     const made: MenuItemConstructorOptions = {
       id: action,
       label: shown.labels[action] ?? entry.label,
-      enabled: !off.has(action),
+      enabled: !disabled.has(action),
       click: () => choose(action),
       ...keyOf(entry.key, isMac),
     };

@@ -7,7 +7,7 @@ import type { WindowState } from './windowState.ts';
 const BEFORE_PAGE = '#808080';
 
 /** A page that goes down again so soon is not loaded once more, in ms. */
-const TOO_SOON = 10_000;
+const MIN_LIFE_MS = 10_000;
 
 export interface OpenedWindow {
   readonly window: BrowserWindow;
@@ -73,7 +73,7 @@ export async function openWindow(
   window.webContents.on('render-process-gone', (_event, { reason }) => {
     if (reason === 'clean-exit') return;
     const now = Date.now();
-    if (now - wentDown < TOO_SOON) {
+    if (now - wentDown < MIN_LIFE_MS) {
       dialog.showErrorBox(
         'Turnlay',
         'The window goes down again and again. What was kept comes back with the next start.',

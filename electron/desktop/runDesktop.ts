@@ -48,7 +48,7 @@ export async function runDesktop({ home, asked, here }: DesktopOptions): Promise
   refuseRequests();
   serveScheme(serveWindow(join(here, '../renderer'), host));
   answerWindow(host, () => opened?.window.webContents);
-  showMenu({ off: [], labels: {} }, process.platform === 'darwin', choose);
+  showMenu({ disabled: [], labels: {} }, process.platform === 'darwin', choose);
 
   const askPage = () => {
     if (host.hasWindow()) tell('closing', null);

@@ -40,7 +40,7 @@ export class WindowState {
       areas.some((area) => {
         const across = Math.min(x + width, area.x + area.width) - Math.max(x, area.x);
         const along = Math.min(y + height, area.y + area.height) - Math.max(y, area.y);
-        return across >= LEAST_SEEN && along >= LEAST_SEEN;
+        return across >= MIN_SEEN_PX && along >= MIN_SEEN_PX;
       });
     return { at: isSeen ? { x, y } : undefined, size, maximized };
   }
@@ -54,4 +54,4 @@ export class WindowState {
 }
 
 /** So much of the window must be on a screen, in pixels each way, for a person to get hold of it. */
-const LEAST_SEEN = 100;
+const MIN_SEEN_PX = 100;

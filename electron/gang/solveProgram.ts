@@ -6,7 +6,7 @@ import type { Program, Solved } from '../../shared/gang/program.ts';
 const require = createRequire(import.meta.url);
 
 /** How long a program may be worked on, and what is known of it already. */
-export interface Effort {
+export interface SolverEffort {
   readonly seconds: number;
   /** A solution to begin with. */
   readonly start?: readonly number[];
@@ -15,13 +15,13 @@ export interface Effort {
 let loading: Promise<Highs> | undefined;
 
 /** Solves programs one after the other; each call holds its thread until it is done or its time is over. */
-export async function openSolver(): Promise<(program: Program, effort: Effort) => Solved> {
+export async function openSolver(): Promise<(program: Program, effort: SolverEffort) => Solved> {
   loading ??= loadHighs({ locateFile: () => require.resolve('highs/runtime') });
   const highs = await loading;
   return (program, effort) => solve(highs, program, effort);
 }
 
-function solve(highs: Highs, { columns, rows }: Program, { seconds, start }: Effort): Solved {
+function solve(highs: Highs, { columns, rows }: Program, { seconds, start }: SolverEffort): Solved {
   const { modelStatus, variableType } = highs.constants;
   const starts = [0];
   const indices: number[] = [];

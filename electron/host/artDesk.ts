@@ -7,7 +7,7 @@ import { type FoundTrim, findTrim } from '../../shared/pdf/art/findTrim.ts';
 import type { ArtReport, Inspection } from '../art/inspectArt.ts';
 import { readingFault } from '../disk/fileFaults.ts';
 import type { FileHashes } from '../disk/hashes.ts';
-import { type Entries, placeOf } from './entries.ts';
+import { type Entries, folderAndName } from './entries.ts';
 
 /** Begins to look through a file. `sha256`: its hash, where it was worked out as the file came. */
 export type Inspect = (path: string, sha256: string | undefined) => Inspection;
@@ -66,7 +66,7 @@ export class ArtDesk {
     try {
       const { size } = await stat(path);
       const art = this.#entries.art.issue(path);
-      const place = placeOf(dirname(path));
+      const place = folderAndName(dirname(path));
       return ok({ art, name: basename(path), place, bytes: size, sha256, pages, notices, checked });
     } catch (error) {
       return refuse(readingFault(error, path));

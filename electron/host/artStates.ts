@@ -61,7 +61,9 @@ export class ArtStates {
   /** The very same file under another name or in another place near by. */
   async #search(path: string, sha256: string, folders: readonly string[]): Promise<string | undefined> {
     const near = (await Promise.all([...new Set(folders)].map(pdfsIn))).flat();
-    const likeliest = near.toSorted((a, b) => likeness(b, path) - likeness(a, path)).slice(0, LOOKED_AT);
+    const likeliest = near
+      .toSorted((a, b) => likeness(b, path) - likeness(a, path))
+      .slice(0, MAX_PLACES_LOOKED_AT);
     for (const candidate of likeliest) {
       if ((await this.#hashOf(candidate)) === sha256) return candidate;
     }
@@ -70,7 +72,7 @@ export class ArtStates {
 }
 
 /** So many files are looked at when art has gone. */
-const LOOKED_AT = 100;
+const MAX_PLACES_LOOKED_AT = 100;
 
 const likeness = (candidate: string, path: string) => Number(basename(candidate) === basename(path));
 

@@ -5,7 +5,7 @@ import type { Job } from '../../shared/job/job.ts';
 import { type ArtStates, artOfJob } from './artStates.ts';
 
 /** How long a file must lie still before it is looked at, in ms: programs write large files in parts. */
-const STILL_FOR = 400;
+const STILL_FOR_MS = 400;
 
 export class ArtWatch {
   readonly #states: ArtStates;
@@ -43,7 +43,7 @@ export class ArtWatch {
     // Each file is looked at once when its watching has begun, since it may have changed in between.
     const watcher = watch([], {
       ignoreInitial: false,
-      awaitWriteFinish: { stabilityThreshold: STILL_FOR, pollInterval: 100 },
+      awaitWriteFinish: { stabilityThreshold: STILL_FOR_MS, pollInterval: 100 },
     });
     const look = (path: string) => {
       this.#look(path).catch((error) => watcher.emit('error', error));

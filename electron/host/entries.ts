@@ -17,16 +17,16 @@ export class Entries {
   readonly art = new HandleTable<ArtHandle>();
 
   file(path: string): FileEntry {
-    return { file: this.files.issue(path), name: basename(path), place: placeOf(dirname(path)) };
+    return { file: this.files.issue(path), name: basename(path), place: folderAndName(dirname(path)) };
   }
 
   folder(path: string): FolderEntry {
-    return { folder: this.folders.issue(path), name: basename(path) || path, place: placeOf(path) };
+    return { folder: this.folders.issue(path), name: basename(path) || path, place: folderAndName(path) };
   }
 }
 
 /** A folder as it is said to people: the person's own folder is `~`. */
-export function placeOf(folder: string): string {
+export function folderAndName(folder: string): string {
   const home = homedir();
   if (folder === home) return '~';
   return folder.startsWith(home + sep) ? `~${folder.slice(home.length)}` : folder;

@@ -1,7 +1,7 @@
 // The handlers of the host: one for each call of the contract.
 import { homedir } from 'node:os';
 import type { Beginning } from '../../shared/contract/app.ts';
-import type { Choice } from '../../shared/contract/choosing.ts';
+import type { ChooserAnswer } from '../../shared/contract/choosing.ts';
 import type { FileEntry } from '../../shared/contract/handles.ts';
 import type { Handlers } from '../../shared/contract/host.ts';
 import type { SendAsk } from '../../shared/contract/sending.ts';
@@ -164,7 +164,7 @@ async function onPath<P, T>(
   return found.ok ? go(found.value) : found;
 }
 
-function choiceOf<T>(paths: ChosenPaths, entry: (paths: readonly string[]) => T): Choice<T> {
+function choiceOf<T>(paths: ChosenPaths, entry: (paths: readonly string[]) => T): ChooserAnswer<T> {
   if (paths === 'no-dialog') return { kind: 'no-dialog' };
   return paths.length === 0 ? { kind: 'cancelled' } : { kind: 'chosen', chosen: entry(paths) };
 }

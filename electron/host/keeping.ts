@@ -14,9 +14,9 @@ import { systemCode } from '../disk/systemCode.ts';
 const KEPT_ENDING = '.kept.json';
 /** Beside a kept job lies a file that its living host touches again and again. */
 const ALIVE_ENDING = '.alive';
-const TOUCHED_EVERY = 10_000;
+const TOUCHED_EVERY_MS = 10_000;
 /** A host whose file has not been touched for so long is gone, though another program may have its number by now. */
-const GONE_AFTER = 60_000;
+const GONE_AFTER_MS = 60_000;
 
 const stored = z.object({
   title: z.string(),
@@ -63,7 +63,7 @@ export class Keeping {
     this.#touching = setInterval(() => {
       const now = new Date();
       utimes(alive, now, now).catch(() => undefined);
-    }, TOUCHED_EVERY);
+    }, TOUCHED_EVERY_MS);
     this.#touching.unref();
   }
 
@@ -127,7 +127,7 @@ export class Keeping {
     const alive = aliveBeside(kept);
     try {
       const { mtimeMs } = await stat(alive);
-      return Date.now() - mtimeMs < GONE_AFTER && isRunning(Number(await readFile(alive, 'utf8')));
+      return Date.now() - mtimeMs < GONE_AFTER_MS && isRunning(Number(await readFile(alive, 'utf8')));
     } catch (error) {
       if (systemCode(error) === undefined) throw error;
       return false;

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { OwnFile } from '../disk/ownFile.ts';
 
 /** How many logs are remembered, the latest first. */
-const REMEMBERED = 500;
+const MAX_LOGS_REMEMBERED = 500;
 
 const stored = z.object({ logs: z.array(z.string().min(1)).catch([]) });
 
@@ -21,7 +21,7 @@ export class KnownLogs {
 
   async add(path: string): Promise<void> {
     await this.#file.change(({ logs }) => ({
-      logs: [path, ...logs.filter((known) => known !== path)].slice(0, REMEMBERED),
+      logs: [path, ...logs.filter((known) => known !== path)].slice(0, MAX_LOGS_REMEMBERED),
     }));
   }
 }

@@ -2,7 +2,7 @@
 import { basename, dirname } from 'node:path';
 import type { ArtState, CheckArtAsk } from '../../shared/contract/art.ts';
 import type { FileHandle, KeptHandle } from '../../shared/contract/handles.ts';
-import type { KeepAsk, Kept, OpenJob, SaveAsk, Saved } from '../../shared/contract/openJob.ts';
+import type { KeepAsk, OpenJob, SaveAsk, Saved, UnsavedJob } from '../../shared/contract/openJob.ts';
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Brief } from '../../shared/job/brief.ts';
 import type { Job } from '../../shared/job/job.ts';
@@ -90,7 +90,7 @@ export class OpenJobs {
   }
 
   /** The jobs that were left behind. */
-  async left(): Promise<readonly Kept[]> {
+  async left(): Promise<readonly UnsavedJob[]> {
     const kept = await this.#on.keeping.list();
     return kept.map(({ path, title, file, at }) => ({
       kept: this.#kept.issue(path),

@@ -5,7 +5,7 @@ import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { type Job, trimOf } from '../../shared/job/job.ts';
 import { setPackingSlip } from '../../shared/packingSlip/setPackingSlip.ts';
 import { writeDocument } from '../../shared/pdf/document/writeDocument.ts';
-import type { Run } from '../../shared/run/run.ts';
+import type { PrintRun } from '../../shared/run/run.ts';
 import { slipOf } from '../../shared/run/slip.ts';
 import { showSize } from '../../shared/units/show.ts';
 import { JOB_ENDING } from '../disk/endings.ts';
@@ -24,7 +24,7 @@ export async function writePackingSlip(
   entries: Entries,
   path: string,
   job: Job,
-  run: Run,
+  run: PrintRun,
   delivery: number,
 ): Promise<Result<FileEntry>> {
   const slip = slipOf(run, delivery);

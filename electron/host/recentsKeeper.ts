@@ -8,7 +8,7 @@ import { OwnFile } from '../disk/ownFile.ts';
 import type { Entries } from './entries.ts';
 
 /** How many are remembered. */
-const REMEMBERED = 12;
+const MAX_RECENT_JOBS = 12;
 
 const recent = z.object({ path: z.string().min(1), title: z.string(), at: z.iso.datetime() });
 const stored = z.object({
@@ -51,7 +51,7 @@ export class RecentsKeeper {
   async add(path: string, title: string, at: Date): Promise<void> {
     const added = { path, title, at: at.toISOString() };
     await this.#file.change(({ jobs }) => ({
-      jobs: [added, ...jobs.filter((job) => job.path !== path)].slice(0, REMEMBERED),
+      jobs: [added, ...jobs.filter((job) => job.path !== path)].slice(0, MAX_RECENT_JOBS),
     }));
   }
 

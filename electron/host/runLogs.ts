@@ -6,7 +6,7 @@ import { type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { RunEvent } from '../../shared/run/events.ts';
 import type { RunLog } from '../../shared/run/logText.ts';
-import { NOT_BEGUN, type Run } from '../../shared/run/run.ts';
+import { NOT_BEGUN, type PrintRun } from '../../shared/run/run.ts';
 import { NODE_DISK } from '../disk/disk.ts';
 import { addToRunLog, logPathOf, readRunLog } from '../disk/runLog.ts';
 import type { Entries } from './entries.ts';
@@ -14,7 +14,7 @@ import { KnownLogs } from './knownLogs.ts';
 import { writePackingSlip } from './packingSlips.ts';
 
 /** How long a log must lie still before it is looked at, in ms: of changes in quick succession the last must be seen. */
-const STILL_FOR = 100;
+const STILL_FOR_MS = 100;
 
 export class RunLogs {
   readonly #known: KnownLogs;
@@ -45,7 +45,7 @@ export class RunLogs {
   }
 
   /** The runs of all logs that were begun here and are still there. */
-  async all(): Promise<readonly Run[]> {
+  async all(): Promise<readonly PrintRun[]> {
     const logs = await Promise.all((await this.#known.paths()).map((path) => readRunLog(NODE_DISK, path)));
     return logs.flatMap((log) => (log.ok ? log.value.book.runs : []));
   }
@@ -77,7 +77,7 @@ export class RunLogs {
     const before = this.#followed;
     const watcher = watch(logPathOf(job), {
       ignoreInitial: true,
-      awaitWriteFinish: { stabilityThreshold: STILL_FOR, pollInterval: 50 },
+      awaitWriteFinish: { stabilityThreshold: STILL_FOR_MS, pollInterval: 50 },
     });
     this.#followed = { job, watcher, known: '' };
     const look = () => {

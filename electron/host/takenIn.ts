@@ -9,7 +9,7 @@ import { flushFile, flushFolder, NODE_DISK } from '../disk/disk.ts';
 import type { FileHashes } from '../disk/hashes.ts';
 
 /** How long art is kept that nobody has saved, in ms: a month. */
-const FORGOTTEN_AFTER = 30 * 24 * 60 * 60 * 1000;
+const FORGOTTEN_AFTER_MS = 30 * 24 * 60 * 60 * 1000;
 
 /** A file that was taken in. */
 interface TakenFile {
@@ -77,7 +77,7 @@ export class TakenIn {
     for (const folder of names.map((name) => join(this.#folder, name))) {
       const age = now.getTime() - (await stat(folder)).mtimeMs;
       const isNeeded = needed.some((path) => path.startsWith(folder + sep));
-      if (age > FORGOTTEN_AFTER && !isNeeded) await rm(folder, { recursive: true, force: true });
+      if (age > FORGOTTEN_AFTER_MS && !isNeeded) await rm(folder, { recursive: true, force: true });
     }
   }
 

@@ -41,7 +41,7 @@ const WHY = {
 } as const;
 
 /** Opens every page of art that the job names. Gives the page of a face. */
-export function openArt(
+export function openArtPages(
   renderer: Renderer,
   job: ProofJob,
   art: ReadonlyMap<string, Uint8Array>,

@@ -6,7 +6,7 @@ import type { FaceView } from '../../shared/proof/faceViews.ts';
 import type { ProofReport, SheetFinding, SideNumber } from '../../shared/proof/finding.ts';
 import type { ProofJob } from '../../shared/proof/job.ts';
 import { type Proving, prove, type Sides } from '../../shared/proof/prove.ts';
-import { openArt, openSide } from './openFiles.ts';
+import { openArtPages, openSide } from './openFiles.ts';
 import { type ProofPicture, pictureOf } from './pictures.ts';
 import { Renderer, RendererBroke } from './renderer.ts';
 
@@ -87,7 +87,7 @@ async function proveWith(
     if (!sameSize(source.size, job.sheet)) continue;
     sides[`side${number}`] = source;
   }
-  const pageOf = openArt(renderer, job, art);
+  const pageOf = openArtPages(renderer, job, art);
   if (!pageOf.ok) return pageOf;
 
   const all = job.positions.length * Object.keys(sides).length;

@@ -16,7 +16,7 @@ export type Doings = Readonly<Partial<Record<ActionName, Doing>>>;
 
 /** What is shown of the actions in menus. */
 export interface ActionsShown {
-  readonly off: readonly ActionName[];
+  readonly disabled: readonly ActionName[];
   readonly labels: Readonly<Partial<Record<ActionName, string>>>;
 }
 
@@ -38,7 +38,7 @@ export interface ActionBook {
 
 export function createActionBook(): ActionBook {
   let pages: readonly { doings: Doings }[] = [];
-  const shown = createStore<ActionsShown>(() => ({ off: ACTION_NAMES, labels: {} }));
+  const shown = createStore<ActionsShown>(() => ({ disabled: ACTION_NAMES, labels: {} }));
 
   const find = (name: ActionName) => pages.findLast((p) => p.doings[name] !== undefined)?.doings[name];
   const can = (name: ActionName) => {
@@ -47,7 +47,7 @@ export function createActionBook(): ActionBook {
   };
   const tell = () => {
     const next: ActionsShown = {
-      off: ACTION_NAMES.filter((name) => !can(name)),
+      disabled: ACTION_NAMES.filter((name) => !can(name)),
       labels: Object.fromEntries(
         ACTION_NAMES.flatMap((name) => {
           const label = find(name)?.label;

@@ -32,24 +32,24 @@ interface Chord {
 }
 
 /** The key of an action on this keyboard, in the writing of the list of actions. */
-export function keyOf(name: ActionName, { shell }: Keyboard): string {
+export function shortcutOf(name: ActionName, { shell }: Keyboard): string {
   return (shell === 'browser' ? IN_BROWSER[name] : undefined) ?? ACTIONS[name].key;
 }
 
 /** The action that a pressed key means, if any. */
 export function actionFor(pressed: Pressed, keyboard: Keyboard): ActionName | undefined {
-  return ACTION_NAMES.find((name) => means(pressed, chordOf(keyOf(name, keyboard)), keyboard));
+  return ACTION_NAMES.find((name) => means(pressed, chordOf(shortcutOf(name, keyboard)), keyboard));
 }
 
 /** Whether an action's key is an ordinary one that also types or moves in a field. */
 export function typesInFields(name: ActionName, keyboard: Keyboard): boolean {
-  const { mod, alt, key } = chordOf(keyOf(name, keyboard));
+  const { mod, alt, key } = chordOf(shortcutOf(name, keyboard));
   return !mod && !alt && !/^F\d+$/.test(key);
 }
 
 /** The keys of an action, one word each, as they are written on this machine: `Ctrl`, `Shift`, `Z`. */
 export function writeKeys(name: ActionName, keyboard: Keyboard): readonly string[] {
-  const { mod, alt, shift, key } = chordOf(keyOf(name, keyboard));
+  const { mod, alt, shift, key } = chordOf(shortcutOf(name, keyboard));
   const mac = keyboard.machine === 'mac';
   return [
     ...(mod ? [mac ? '⌘' : 'Ctrl'] : []),

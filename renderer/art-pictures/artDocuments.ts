@@ -4,7 +4,7 @@ import { type ArtHandle, artUrl } from '../../shared/contract/handles.ts';
 import { type PdfReader, startPdfReader } from './pdfWorker.ts';
 
 /** So many files stay open: reading one again costs little, holding it costs all that was read of it. */
-const OPEN_AT_ONCE = 4;
+const MAX_OPEN_DOCUMENTS = 4;
 
 export interface ArtDocuments {
   /** A page of the art, from 1. Rejects for a file that cannot be read or has no such page. */
@@ -47,7 +47,7 @@ export function openArtDocuments(): ArtDocuments {
       open.delete(art);
       open.set(art, task);
       for (const [oldest] of open) {
-        if (open.size <= OPEN_AT_ONCE) break;
+        if (open.size <= MAX_OPEN_DOCUMENTS) break;
         forget(oldest);
       }
       const document = await Promise.race([task.promise, failed]);

@@ -2,26 +2,26 @@
 import type { ArtHandle } from '../../shared/contract/handles.ts';
 import type { Fault } from '../../shared/fault/result.ts';
 import { type ArtReading, notDrawn } from './artReading.ts';
-import { type Drawing, drawPicture } from './drawPicture.ts';
-import { type FaceArt, keyOf, printedPart, toPiece } from './faceArt.ts';
+import { drawPicture, type PictureRendering } from './drawPicture.ts';
+import { faceArtKey, type PlacedFaceArt, printedPart, toPiece } from './faceArt.ts';
 import { type PictureWish, planPictures, type Sight, serves } from './planPictures.ts';
 
-export interface Picture extends PictureWish {
+export interface ArtPicture extends PictureWish {
   readonly canvas: HTMLCanvasElement;
 }
 
 /** A face that is on the screen. */
 export interface SeenFace extends Pick<Sight, 'seen' | 'scale'> {
-  readonly face: FaceArt;
+  readonly face: PlacedFaceArt;
 }
 
 export interface ArtPictures {
   /** Says what is on the screen now; pictures of anything else are freed, and files of other art are closed. */
   readonly show: (faces: readonly SeenFace[]) => void;
   /** What there is of a face, the whole before the detail; nothing until it is drawn. */
-  readonly of: (face: FaceArt) => readonly Picture[];
+  readonly of: (face: PlacedFaceArt) => readonly ArtPicture[];
   /** Why there is no picture of a face, where its art cannot be drawn. */
-  readonly faultOf: (face: FaceArt) => Fault | undefined;
+  readonly faultOf: (face: PlacedFaceArt) => Fault | undefined;
   /** Hears whenever a picture has come or a fault was met. */
   readonly subscribe: (listener: () => void) => () => void;
   /** Draws art anew whose file has changed. */
@@ -33,27 +33,27 @@ export interface ArtPictures {
 }
 
 /** So long what is seen has to stay as it is before a picture is replaced by a sharper one, in ms. */
-const SETTLED = 150;
+const REDRAW_DELAY_MS = 150;
 
 export function openArtPictures(reading: ArtReading): ArtPictures {
   const listeners = new Set<() => void>();
   const faults = new Map<string, Fault>();
-  let faces = new Map<string, FaceArt>();
+  let faces = new Map<string, PlacedFaceArt>();
   let wishes: readonly PictureWish[] = [];
-  let pictures: readonly Picture[] = [];
+  let pictures: readonly ArtPicture[] = [];
   let drawing: { readonly wish: PictureWish; cancel: () => void } | undefined;
   let settling: ReturnType<typeof setTimeout> | undefined;
 
   const tell = () => {
     for (const listener of listeners) listener();
   };
-  const keep = (wanted: (picture: Picture) => boolean) => {
+  const keep = (wanted: (picture: ArtPicture) => boolean) => {
     for (const picture of pictures) if (!wanted(picture)) free(picture.canvas);
     pictures = pictures.filter(wanted);
   };
 
-  const draw = async (wish: PictureWish, face: FaceArt): Promise<void> => {
-    let begun: Drawing | undefined;
+  const draw = async (wish: PictureWish, face: PlacedFaceArt): Promise<void> => {
+    let begun: PictureRendering | undefined;
     let cancelled = false;
     const cancel = () => {
       cancelled = true;
@@ -114,11 +114,11 @@ export function openArtPictures(reading: ArtReading): ArtPictures {
 
   return {
     show: (seenFaces) => {
-      faces = new Map(seenFaces.map(({ face }) => [keyOf(face), face]));
+      faces = new Map(seenFaces.map(({ face }) => [faceArtKey(face), face]));
       if (faces.size > 0) reading.keepOnly(new Set([...faces.values()].map((face) => face.art)));
       wishes = planPictures(
         seenFaces.map(({ face, seen, scale }) => ({
-          key: keyOf(face),
+          key: faceArtKey(face),
           whole: printedPart(face),
           seen,
           scale,
@@ -131,14 +131,14 @@ export function openArtPictures(reading: ArtReading): ArtPictures {
       settling = setTimeout(() => {
         settling = undefined;
         drawNext();
-      }, SETTLED);
+      }, REDRAW_DELAY_MS);
       drawNext();
     },
     of: (face) => {
-      const key = keyOf(face);
+      const key = faceArtKey(face);
       return pictures.filter((p) => p.key === key);
     },
-    faultOf: (face) => faults.get(keyOf(face)),
+    faultOf: (face) => faults.get(faceArtKey(face)),
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);

@@ -3,7 +3,7 @@ import type { PDFPageProxy, RenderTask } from 'pdfjs-dist';
 import type { Rect } from '../../shared/geometry/space.ts';
 import { chain, inverse, type Transform } from '../../shared/geometry/transform.ts';
 
-export interface Drawing {
+export interface PictureRendering {
   readonly canvas: HTMLCanvasElement;
   readonly done: Promise<void>;
   readonly cancel: () => void;
@@ -18,7 +18,7 @@ export function drawPicture(
   toPiece: Transform<'user', 'piece'>,
   part: Rect<'piece'>,
   scale: number,
-): Drawing {
+): PictureRendering {
   const canvas = document.createElement('canvas');
   canvas.width = Math.max(1, Math.ceil(part.w * scale));
   canvas.height = Math.max(1, Math.ceil(part.h * scale));

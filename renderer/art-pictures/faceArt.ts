@@ -11,7 +11,7 @@ import type { ArtPage } from '../../shared/pdf/art/artPage.ts';
 import { turnArt } from '../../shared/pdf/art/turnArt.ts';
 import { points } from '../../shared/units/length.ts';
 
-export interface FaceArt {
+export interface PlacedFaceArt {
   readonly art: ArtHandle;
   /** From 1. */
   readonly page: number;
@@ -27,7 +27,7 @@ export function faceArtOf(
   job: Pick<Job, 'brief' | 'art'>,
   pieceName: string,
   faceName: FaceName,
-): FaceArt | undefined {
+): PlacedFaceArt | undefined {
   const piece = job.brief.pieces.find((p) => p.name === pieceName);
   const face = piece?.[faceName];
   const found = job.art.find((a) => a.piece === pieceName && a.face === faceName);
@@ -37,17 +37,17 @@ export function faceArtOf(
 }
 
 /** Two faces with the same key look the same, wherever they are placed. */
-export function keyOf({ art, page, rotate, trim, bleed }: FaceArt): string {
+export function faceArtKey({ art, page, rotate, trim, bleed }: PlacedFaceArt): string {
   return [art, page, rotate, trim.x, trim.y, trim.w, trim.h, bleed].join(' ');
 }
 
 /** All that is printed of the piece, in pt from the lower left of its trim, head up. */
-export function printedPart({ trim, bleed }: FaceArt): Rect<'piece'> {
+export function printedPart({ trim, bleed }: PlacedFaceArt): Rect<'piece'> {
   return grow(wholeOf<'piece'>({ w: trim.w, h: trim.h }), bleed);
 }
 
 /** From the page as its file counts to the piece. */
-export function toPiece(face: FaceArt, page: ArtPage): Transform<'user', 'piece'> {
+export function toPiece(face: PlacedFaceArt, page: ArtPage): Transform<'user', 'piece'> {
   const { a, b, c, d, e, f } = turnArt(page.size, face.rotate);
   const turned: Transform<'art', 'piece'> = { a, b, c, d, e: e - face.trim.x, f: f - face.trim.y };
   return chain(page.toArt, turned);

@@ -32,7 +32,7 @@ export interface PictureLimits {
 export const PICTURE_LIMITS: PictureLimits = { each: 2 ** 23, all: 2 ** 26 };
 
 /** How much more than what is seen is drawn around it, so that a little panning uncovers nothing blurred. */
-const AROUND = 0.15;
+const MARGIN_SHARE = 0.15;
 
 /**
  * The pictures for these sights. A face that fits the limit is one picture, sharp on the screen. A larger one is a
@@ -53,7 +53,7 @@ function wishesFor({ key, whole, seen, scale }: Sight, each: number): readonly P
   const most = (part: Rect<'piece'>) => Math.min(scale, Math.sqrt(each / area(part)));
   const base = { key, part: whole, scale: most(whole), detail: false };
   if (base.scale === scale || seen === undefined) return [base];
-  const around = grow(seen, AROUND * Math.max(seen.w, seen.h));
+  const around = grow(seen, MARGIN_SHARE * Math.max(seen.w, seen.h));
   const part = intersection(whole, around);
   return part === undefined ? [base] : [base, { key, part, scale: most(part), detail: true }];
 }

@@ -1,18 +1,18 @@
 // The picture of a face: what is printed of its page, with the trim drawn where the knife goes.
 import { useEffect, useRef } from 'react';
-import { type FaceArt, printedPart } from '../art-pictures/faceArt.ts';
+import { type PlacedFaceArt, printedPart } from '../art-pictures/faceArt.ts';
 import { artPictures } from '../art-pictures/windowArt.ts';
 
 /** The longer side of a picture on the screen, in px. */
-const LONG_SIDE = 260;
+const LONG_SIDE_PX = 260;
 
 /** Px of the window for each pt of the face. */
-export function scaleOf(face: FaceArt): number {
+export function scaleOf(face: PlacedFaceArt): number {
   const { w, h } = printedPart(face);
-  return LONG_SIDE / Math.max(w, h);
+  return LONG_SIDE_PX / Math.max(w, h);
 }
 
-export function FacePicture({ face, label }: { readonly face: FaceArt; readonly label: string }) {
+export function FacePicture({ face, label }: { readonly face: PlacedFaceArt; readonly label: string }) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const part = printedPart(face);
   const scale = scaleOf(face);
@@ -34,7 +34,7 @@ export function FacePicture({ face, label }: { readonly face: FaceArt; readonly 
   );
 }
 
-function paint(canvas: HTMLCanvasElement, face: FaceArt): void {
+function paint(canvas: HTMLCanvasElement, face: PlacedFaceArt): void {
   const part = printedPart(face);
   const scale = scaleOf(face) * devicePixelRatio;
   canvas.width = Math.round(part.w * scale);
@@ -56,7 +56,7 @@ function paint(canvas: HTMLCanvasElement, face: FaceArt): void {
 }
 
 /** A dark line with a light one beside it, so that it is seen on any art. */
-function paintTrim(paper: CanvasRenderingContext2D, { trim, bleed }: FaceArt, scale: number): void {
+function paintTrim(paper: CanvasRenderingContext2D, { trim, bleed }: PlacedFaceArt, scale: number): void {
   const at = bleed * scale;
   paper.lineWidth = devicePixelRatio;
   paper.strokeStyle = '#fff';

@@ -7,13 +7,13 @@ import { trimOf } from '../../shared/job/job.ts';
 import { checkBleed } from '../../shared/pdf/art/checkBleed.ts';
 import { points } from '../../shared/units/length.ts';
 import { showLength } from '../../shared/units/show.ts';
-import type { Tone } from '../controls/Note.tsx';
+import type { NoteTone } from '../controls/Note.tsx';
 import { host } from '../hostClient/host.ts';
 import { app, useApp } from '../state/store.ts';
 
 /** One thing that was looked at, in words, or what is wrong with it. */
 export interface Check {
-  readonly tone: Tone;
+  readonly tone: NoteTone;
   readonly says: string;
   readonly fault?: Fault;
 }

@@ -24,7 +24,7 @@ export function ActionRow({
           <Button
             className="tool"
             aria-label={labelOf(name, shown)}
-            isDisabled={shown.off.includes(name)}
+            isDisabled={shown.disabled.includes(name)}
             onPress={() => actionBook.run(name)}
           >
             <Icon name={name} />

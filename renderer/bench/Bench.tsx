@@ -10,7 +10,7 @@ import { Legend } from './panel/Legend.tsx';
 import { Positions } from './panel/Positions.tsx';
 import { Supply } from './panel/Supply.tsx';
 import { Wrong } from './panel/Wrong.tsx';
-import { RepeatBox } from './RepeatBox.tsx';
+import { RepeatDialog } from './RepeatDialog.tsx';
 import { Toolbar } from './Toolbar.tsx';
 import { useBenchActions } from './useBenchActions.ts';
 import { useReadableJob } from './useReadableJob.ts';
@@ -38,7 +38,7 @@ export function Bench() {
         <Supply />
         <Legend />
       </aside>
-      {repeating && <RepeatBox onClose={() => setRepeating(false)} />}
+      {repeating && <RepeatDialog onClose={() => setRepeating(false)} />}
     </section>
   );
 }

@@ -39,7 +39,7 @@ export function PieceMenu({
       <Menu
         aria-label="Chosen pieces"
         className="menu-items piece-menu"
-        disabledKeys={shown.off}
+        disabledKeys={shown.disabled}
         onAction={(key) => actionBook.run(key as ActionName)}
         autoFocus="first"
       >

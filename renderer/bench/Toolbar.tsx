@@ -12,7 +12,7 @@ import { useSettledJob } from './useSettledJob.ts';
 export function Toolbar() {
   const { work } = useSettledJob().brief;
   const side = useApp((s) => s.side);
-  const { off } = useActionsShown();
+  const { disabled } = useActionsShown();
   const { view } = useSyncExternalStore(benchView.store.subscribe, benchView.store.getState);
   const turns = turnOf(work) !== undefined;
   return (
@@ -20,7 +20,7 @@ export function Toolbar() {
     <div className="tools" role="group" aria-label="Tools of the bench">
       <p className="side-up">Side {side} up</p>
       {turns && (
-        <Button onPress={() => actionBook.run('turn-sheet')} off={off.includes('turn-sheet')}>
+        <Button onPress={() => actionBook.run('turn-sheet')} disabled={disabled.includes('turn-sheet')}>
           Turn the sheet
         </Button>
       )}

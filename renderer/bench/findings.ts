@@ -13,7 +13,7 @@ export function findingsOf(job: Job): readonly LayoutFinding[] {
 }
 
 /** At most so often while a gesture lasts, in ms. */
-const OFTEN_MS = 80;
+const REFRESH_MS = 80;
 
 /** Follows the job of a store until the returned function is called; `found` holds what is wrong with it. */
 export function followFindings(
@@ -35,7 +35,7 @@ export function followFindings(
       clearTimeout(waiting);
       check();
     } else {
-      waiting ??= setTimeout(check, OFTEN_MS);
+      waiting ??= setTimeout(check, REFRESH_MS);
     }
   };
   check();

@@ -1,6 +1,6 @@
 // What can be done on the bench from the menu or with a key.
 import type { Alignment } from '../../shared/bench/align.ts';
-import type { Axis } from '../../shared/bench/axis.ts';
+import type { SheetAxis } from '../../shared/bench/axis.ts';
 import { edit } from '../../shared/job/edit.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { leadersOf } from '../../shared/job/partners.ts';
@@ -13,7 +13,7 @@ import { copyPlace } from './gesture/copyPlace.ts';
 import { useSettledJob } from './useSettledJob.ts';
 
 /** How much nearer one press goes. */
-const NEARER = 1.25;
+const ZOOM_FACTOR = 1.25;
 
 /** Offers the actions of the bench while it is on the screen. */
 export function useBenchActions(askRepeat: () => void): void {
@@ -27,7 +27,7 @@ export function useBenchActions(askRepeat: () => void): void {
     can: chosen,
     run: () => perform({ do: 'align', positions: selection, by, to: leaders > 1 ? 'one-another' : 'sheet' }),
   });
-  const distribute = (axis: Axis): Doing => ({
+  const distribute = (axis: SheetAxis): Doing => ({
     can: leaders > 2,
     run: () => perform({ do: 'distribute', positions: selection, axis }),
   });
@@ -61,8 +61,8 @@ export function useBenchActions(askRepeat: () => void): void {
       },
     },
     'lay-out': { run: () => perform({ do: 'lay-out' }) },
-    'zoom-in': { run: () => benchView.zoomBy(NEARER) },
-    'zoom-out': { run: () => benchView.zoomBy(1 / NEARER) },
+    'zoom-in': { run: () => benchView.zoomBy(ZOOM_FACTOR) },
+    'zoom-out': { run: () => benchView.zoomBy(1 / ZOOM_FACTOR) },
     'zoom-fit': { run: () => benchView.showWhole() },
   };
   useActions(doings);

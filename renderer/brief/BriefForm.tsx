@@ -2,12 +2,12 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Fault } from '../../shared/fault/result.ts';
 import { Button } from '../controls/Button.tsx';
-import { SideBySide } from '../controls/Choice.tsx';
+import { RadioButtons } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { FaultNote } from '../controls/Note.tsx';
 import { addArt } from '../desk/addArt.ts';
 import { leaveBrief } from '../desk/startBrief.ts';
-import type { Draft } from '../draft/briefDraft.ts';
+import type { BriefDraft } from '../draft/briefDraft.ts';
 import type { Drafting } from '../state/draftState.ts';
 import { app, useApp } from '../state/store.ts';
 import { ArtNotices } from './ArtNotices.tsx';
@@ -33,7 +33,7 @@ function Form({ drafting }: { readonly drafting: Drafting }) {
   const form = useRef<HTMLFormElement>(null);
   const read = readDraft(draft);
   const wrongs = tried === 0 || read.ok ? {} : read.fault;
-  const change = (changed: Partial<Draft>) => {
+  const change = (changed: Partial<BriefDraft>) => {
     setFault(undefined);
     app.getState().draftThis({ ...drafting, draft: { ...draft, ...changed } });
   };
@@ -61,7 +61,7 @@ function Form({ drafting }: { readonly drafting: Drafting }) {
       <div className="brief-fields">
         <div className="brief-head">
           <h2>{changes ? 'Change the brief' : 'New job'}</h2>
-          <SideBySide
+          <RadioButtons
             label="Lengths without a unit are in"
             value={draft.units}
             options={[
@@ -94,7 +94,7 @@ function Form({ drafting }: { readonly drafting: Drafting }) {
         </div>
         <Button onPress={() => void addArt()}>Take in art…</Button>
         <Button onPress={leaveBrief}>Cancel</Button>
-        <Button kind="main" off={busy} submits>
+        <Button kind="main" disabled={busy} submits>
           {busy ? 'Laying out…' : 'Lay out'}
         </Button>
       </footer>

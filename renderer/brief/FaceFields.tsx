@@ -1,7 +1,7 @@
 // Which page a face is printed from, and how far that page is turned to bring its head up.
 import type { Art } from '../../shared/contract/art.ts';
 import { HEADS, type Head } from '../../shared/geometry/head.ts';
-import { OneOf, type Option } from '../controls/Choice.tsx';
+import { type Option, Select } from '../controls/Choice.tsx';
 import type { DraftFace } from '../draft/briefDraft.ts';
 
 interface FaceFieldsProps {
@@ -32,9 +32,9 @@ export function FaceFields({ label, face, art, optional = false, wrong, onChange
   };
   return (
     <div className="face-fields">
-      <OneOf label={label} value={value} options={options} onChange={choose} />
+      <Select label={label} value={value} options={options} onChange={choose} />
       {face !== undefined && (
-        <OneOf
+        <Select
           label={`${label}: its page is turned`}
           value={String(face.rotate)}
           options={HEADS.map((head) => ({ value: String(head), label: TURNS[head] }))}

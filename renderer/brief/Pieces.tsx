@@ -1,13 +1,13 @@
 // The pieces of a brief: each with its size, its faces and how many are wanted.
 import type { Art } from '../../shared/contract/art.ts';
 import { Button } from '../controls/Button.tsx';
-import { OneOf } from '../controls/Choice.tsx';
+import { Select } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { Note } from '../controls/Note.tsx';
 import { type DraftPiece, USUAL } from '../draft/briefDraft.ts';
 import { FaceFields } from './FaceFields.tsx';
 import type { PartProps } from './partProps.ts';
-import type { Wrongs } from './readDraft.ts';
+import type { BriefErrors } from './readDraft.ts';
 
 export function Pieces({ draft, change, wrongs, art }: PartProps & { readonly art: readonly Art[] }) {
   const { pieces, units } = draft;
@@ -59,7 +59,7 @@ const FIRST = 'pieces[0]';
 interface PieceFieldsProps {
   readonly piece: DraftPiece;
   readonly field: string;
-  readonly wrongs: Wrongs;
+  readonly wrongs: BriefErrors;
   readonly art: readonly Art[];
   readonly change: (changed: Partial<DraftPiece>) => void;
   readonly remove: () => void;
@@ -121,7 +121,7 @@ function PieceFields({ piece, field, wrongs, art, change, remove }: PieceFieldsP
         />
       </div>
       <div className="fields">
-        <OneOf
+        <Select
           label="Its reader turns it"
           value={piece.turned}
           options={[
@@ -130,7 +130,7 @@ function PieceFields({ piece, field, wrongs, art, change, remove }: PieceFieldsP
           ]}
           onChange={(turned) => change({ turned })}
         />
-        <OneOf
+        <Select
           label="On the sheet it lies"
           value={piece.lies}
           options={[

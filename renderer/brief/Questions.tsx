@@ -1,5 +1,5 @@
 // What the art leaves open, asked in words with the likeliest answer chosen.
-import { SideBySide } from '../controls/Choice.tsx';
+import { RadioButtons } from '../controls/Choice.tsx';
 import { Note } from '../controls/Note.tsx';
 import { propose, questionsOf } from '../desk/propose.ts';
 import type { Drafting } from '../state/draftState.ts';
@@ -15,7 +15,7 @@ export function Questions({ drafting }: { readonly drafting: Drafting }) {
       <h3>What the art leaves open</h3>
       {questions.map((q) => (
         <Note key={q.id} tone="ask">
-          <SideBySide
+          <RadioButtons
             label={q.asks}
             value={drafting.answers[q.id] ?? q.answers[0]?.value}
             options={q.answers}

@@ -1,5 +1,5 @@
 // The way of working: how the sheet is turned, how pieces stand on it, overs, marks and file names.
-import { OneOf } from '../controls/Choice.tsx';
+import { Select } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { Note } from '../controls/Note.tsx';
 import { Tick } from '../controls/Tick.tsx';
@@ -13,7 +13,7 @@ export function WorkFields({ draft, change, wrongs }: PartProps) {
       <h3>Way of working</h3>
       {wrong !== undefined && <Note tone="bad">{wrong}</Note>}
       <div className="fields">
-        <OneOf
+        <Select
           label="Work style"
           value={draft.style}
           options={[
@@ -26,7 +26,7 @@ export function WorkFields({ draft, change, wrongs }: PartProps) {
           onChange={(style) => change({ style })}
         />
         {(draft.style === 'work-and-back' || draft.style === 'perfecting') && (
-          <OneOf
+          <Select
             label="The sheet is turned"
             value={draft.turn}
             options={[
@@ -44,7 +44,7 @@ export function WorkFields({ draft, change, wrongs }: PartProps) {
           wrong={wrongs.gutter}
           placeholder="two bleeds"
         />
-        <OneOf
+        <Select
           label="Across the sheet, pieces stand"
           value={centring.across}
           options={[
@@ -54,7 +54,7 @@ export function WorkFields({ draft, change, wrongs }: PartProps) {
           ]}
           onChange={(across) => change({ centring: { ...centring, across } })}
         />
-        <OneOf
+        <Select
           label="and along it"
           value={centring.along}
           options={[

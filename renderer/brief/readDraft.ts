@@ -2,14 +2,14 @@
 import type { Result } from '../../shared/fault/result.ts';
 import type { Brief } from '../../shared/job/brief.ts';
 import { readBriefFields } from '../../shared/job/readBrief.ts';
-import { type Draft, writtenOf } from '../draft/briefDraft.ts';
+import { type BriefDraft, writtenBriefOf } from '../draft/briefDraft.ts';
 
 /** What is wrong in each field, by the field's name in a written brief. */
-export type Wrongs = Readonly<Record<string, string>>;
+export type BriefErrors = Readonly<Record<string, string>>;
 
 /** The draft as a brief, or what is wrong in its fields. */
-export function readDraft(draft: Draft): Result<Brief, Wrongs> {
-  const read = readBriefFields(writtenOf(draft));
+export function readDraft(draft: BriefDraft): Result<Brief, BriefErrors> {
+  const read = readBriefFields(writtenBriefOf(draft));
   if (read.ok) return read;
   return { ok: false, fault: Object.fromEntries(read.fault.toReversed().map((f) => [f.field, f.says])) };
 }

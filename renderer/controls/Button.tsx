@@ -10,7 +10,7 @@ export interface ButtonProps {
   readonly kind?: 'main' | 'plain' | 'quiet';
   /** What it does, where its words do not say so by themselves. */
   readonly label?: string | undefined;
-  readonly off?: boolean | undefined;
+  readonly disabled?: boolean | undefined;
   readonly autoFocus?: boolean | undefined;
   /** It sends off the form that it stands in, as Enter in a field does. */
   readonly submits?: boolean | undefined;
@@ -21,14 +21,14 @@ export function Button({
   onPress,
   kind = 'plain',
   label,
-  off = false,
+  disabled = false,
   autoFocus,
   submits,
 }: ButtonProps) {
   return (
     <AriaButton
       className={`button ${kind}`}
-      isDisabled={off}
+      isDisabled={disabled}
       type={submits === true ? 'submit' : 'button'}
       {...(onPress === undefined ? {} : { onPress })}
       {...(label === undefined ? {} : { 'aria-label': label })}

@@ -1,6 +1,6 @@
 // One of a few: side by side where there is room, or in a list that opens.
-import type { ReactNode } from 'react';
 import {
+  Select as AriaSelect,
   Button,
   Label,
   ListBox,
@@ -8,7 +8,6 @@ import {
   Popover,
   Radio,
   RadioGroup,
-  Select,
   SelectValue,
 } from 'react-aria-components';
 import './controls.css';
@@ -25,11 +24,11 @@ interface ChoiceProps<V extends string> {
   readonly onChange: (value: V) => void;
 }
 
-/** All of them to be seen, one of them chosen. */
-export function SideBySide<V extends string>({ label, value, options, onChange }: ChoiceProps<V>) {
+/** A radio group, its options side by side. */
+export function RadioButtons<V extends string>({ label, value, options, onChange }: ChoiceProps<V>) {
   return (
     <RadioGroup
-      className="side-by-side"
+      className="radio-buttons"
       value={value ?? null}
       onChange={(chosen) => onChange(chosen as V)}
       orientation="horizontal"
@@ -46,11 +45,11 @@ export function SideBySide<V extends string>({ label, value, options, onChange }
   );
 }
 
-/** The chosen one to be seen, the others when it is opened. */
-export function OneOf<V extends string>({ label, value, options, onChange }: ChoiceProps<V>) {
+/** A list that opens; the selected option is seen. */
+export function Select<V extends string>({ label, value, options, onChange }: ChoiceProps<V>) {
   return (
-    <Select
-      className="field one-of"
+    <AriaSelect
+      className="field select"
       value={value ?? null}
       onChange={(chosen) => onChange(String(chosen) as V)}
       placeholder="Choose"
@@ -69,38 +68,6 @@ export function OneOf<V extends string>({ label, value, options, onChange }: Cho
           ))}
         </ListBox>
       </Popover>
-    </Select>
-  );
-}
-
-/** One of several that each need a few lines to be told. */
-export function Telling<V extends string>({
-  label,
-  value,
-  options,
-  onChange,
-}: Omit<ChoiceProps<V>, 'options'> & {
-  readonly options: readonly (Option<V> & { readonly tells: ReactNode; readonly off?: boolean })[];
-}) {
-  return (
-    <RadioGroup
-      className="telling"
-      value={value ?? null}
-      onChange={(chosen) => onChange(chosen as V)}
-      aria-label={label}
-    >
-      {options.map((o) => (
-        <Radio
-          key={o.value}
-          value={o.value}
-          className="tale"
-          isDisabled={o.off ?? false}
-          aria-label={o.label}
-        >
-          <span className="dot" aria-hidden="true" />
-          {o.tells}
-        </Radio>
-      ))}
-    </RadioGroup>
+    </AriaSelect>
   );
 }

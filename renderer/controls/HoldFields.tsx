@@ -1,6 +1,6 @@
 // How a printer holds the sheet: by which side guide, and by which edge along the feed.
-import type { Hold } from '../../shared/geometry/register.ts';
-import { OneOf } from './Choice.tsx';
+import type { SheetHold } from '../../shared/geometry/register.ts';
+import { Select } from './Choice.tsx';
 
 const ACROSS = [
   { value: 'left', label: 'left' },
@@ -14,20 +14,20 @@ const ALONG = [
 ] as const;
 
 interface HoldFieldsProps {
-  readonly hold: Hold;
-  readonly onChange: (hold: Hold) => void;
+  readonly hold: SheetHold;
+  readonly onChange: (hold: SheetHold) => void;
 }
 
 export function HoldFields({ hold, onChange }: HoldFieldsProps) {
   return (
     <>
-      <OneOf
+      <Select
         label="Side guide"
         value={hold.across}
         options={ACROSS}
         onChange={(across) => onChange({ ...hold, across })}
       />
-      <OneOf
+      <Select
         label="Feed edge"
         value={hold.along}
         options={ALONG}

@@ -3,9 +3,9 @@ import type { ReactNode } from 'react';
 import type { Fault } from '../../shared/fault/result.ts';
 import './controls.css';
 
-export type Tone = 'good' | 'know' | 'ask' | 'bad';
+export type NoteTone = 'good' | 'know' | 'ask' | 'bad';
 
-const SAID: Readonly<Record<Tone, string>> = {
+const SAID: Readonly<Record<NoteTone, string>> = {
   good: 'In order',
   know: 'Worth knowing',
   ask: 'To be settled',
@@ -13,7 +13,7 @@ const SAID: Readonly<Record<Tone, string>> = {
 };
 
 /** The sign of a tone; each has a shape of its own, so that colour is not needed to tell them apart. */
-export function Sign({ tone }: { readonly tone: Tone }) {
+export function Sign({ tone }: { readonly tone: NoteTone }) {
   return (
     <svg className={`sign ${tone}`} viewBox="0 0 16 16" role="img" aria-label={SAID[tone]}>
       {tone === 'good' && <path d="M3 8.5 6.5 12 13 4.5" />}
@@ -24,7 +24,7 @@ export function Sign({ tone }: { readonly tone: Tone }) {
   );
 }
 
-export function Note({ tone, children }: { readonly tone: Tone; readonly children: ReactNode }) {
+export function Note({ tone, children }: { readonly tone: NoteTone; readonly children: ReactNode }) {
   return (
     <div className="note">
       <Sign tone={tone} />
@@ -34,7 +34,7 @@ export function Note({ tone, children }: { readonly tone: Tone; readonly childre
 }
 
 /** What is wrong, and what to do about it. */
-export function FaultNote({ fault, tone = 'bad' }: { readonly fault: Fault; readonly tone?: Tone }) {
+export function FaultNote({ fault, tone = 'bad' }: { readonly fault: Fault; readonly tone?: NoteTone }) {
   return (
     <Note tone={tone}>
       {fault.message} <span className="soft">{fault.remedy}</span>

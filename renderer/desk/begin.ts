@@ -14,7 +14,7 @@ export async function beginWindow(): Promise<void> {
   keepJobs();
   tellShell();
   const [first] = asked;
-  if (kept.length > 0) app.getState().openBox({ is: 'left-behind' });
+  if (kept.length > 0) app.getState().openDialog({ is: 'left-behind' });
   else if (first !== undefined) await openJob(first);
 }
 
@@ -30,7 +30,7 @@ function hear(): void {
     if (await closeJob()) await host.app.close();
   });
   host.on('host-gone', () => {
-    const { boxes, openBox } = app.getState();
-    if (boxes.every((b) => b.is !== 'host-gone')) openBox({ is: 'host-gone' });
+    const { dialogs, openDialog } = app.getState();
+    if (dialogs.every((b) => b.is !== 'host-gone')) openDialog({ is: 'host-gone' });
   });
 }

@@ -1,8 +1,8 @@
 // Choosing files and folders: with the dialog of the system where there is one, else in the window's own chooser.
-import type { Choice, FileKind } from '../../shared/contract/choosing.ts';
+import type { ChooserAnswer, FileKind } from '../../shared/contract/choosing.ts';
 import type { FileEntry, FolderEntry } from '../../shared/contract/handles.ts';
 import { host } from '../hostClient/host.ts';
-import type { Chosen, Looking } from '../state/boxes.ts';
+import type { ChooserTarget, ChosenFiles } from '../state/dialogs.ts';
 import { app } from '../state/store.ts';
 
 /** The chosen files; none when it was cancelled. */
@@ -25,7 +25,7 @@ export async function chooseFolder(title: string): Promise<FolderEntry | undefin
     | undefined;
 }
 
-async function either<T>(choice: Choice<T>, looking: Looking): Promise<T | Chosen> {
+async function either<T>(choice: ChooserAnswer<T>, looking: ChooserTarget): Promise<T | ChosenFiles> {
   switch (choice.kind) {
     case 'chosen':
       return choice.chosen;
@@ -36,16 +36,16 @@ async function either<T>(choice: Choice<T>, looking: Looking): Promise<T | Chose
   }
 }
 
-function lookForIt(looking: Looking): Promise<Chosen> {
+function lookForIt(looking: ChooserTarget): Promise<ChosenFiles> {
   return new Promise((resolve) => {
-    const box = {
+    const dialog = {
       is: 'chooser' as const,
       looking,
-      choose: (chosen: Chosen) => {
-        app.getState().closeBox(box);
+      choose: (chosen: ChosenFiles) => {
+        app.getState().closeDialog(dialog);
         resolve(chosen);
       },
     };
-    app.getState().openBox(box);
+    app.getState().openDialog(dialog);
   });
 }

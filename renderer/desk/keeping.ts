@@ -33,13 +33,13 @@ function unsavedJob(): Job | undefined {
 }
 
 async function keep(job: Job): Promise<void> {
-  const { file, report, openBox } = app.getState();
+  const { file, report, openDialog } = app.getState();
   try {
     const kept = await host.job.keep({ job, ...(file === undefined ? {} : { file: file.file }) });
     if (!kept.ok) report(kept.fault);
   } catch {
     // A host that does not answer has ended; what it has kept before is offered by the next.
-    if (app.getState().boxes.every((b) => b.is !== 'host-gone')) openBox({ is: 'host-gone' });
+    if (app.getState().dialogs.every((b) => b.is !== 'host-gone')) openDialog({ is: 'host-gone' });
   }
 }
 

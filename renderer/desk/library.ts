@@ -9,8 +9,8 @@ import { chooseFiles, chooseFolder } from './choose.ts';
 
 /** Shows the printers and papers, beginning with the printer of this name if there is one. */
 export function openLibrary(printer?: string): void {
-  const { boxes, openBox } = app.getState();
-  if (boxes.every((box) => box.is !== 'library')) openBox({ is: 'library', printer });
+  const { dialogs, openDialog } = app.getState();
+  if (dialogs.every((dialog) => dialog.is !== 'library')) openDialog({ is: 'library', printer });
 }
 
 /** Has a changed library kept. Answers with what went wrong, if anything did. */

@@ -35,7 +35,7 @@ export async function takeUp(kept: KeptHandle): Promise<void> {
 }
 
 /** Throws away a job that was left behind. */
-export async function letGo(kept: KeptHandle): Promise<void> {
+export async function discardUnsaved(kept: KeptHandle): Promise<void> {
   const gone = await host.job.letGo({ kept });
   if (gone.ok) dropFromKept(kept);
   else app.getState().report(gone.fault);

@@ -7,7 +7,7 @@ import { app } from '../state/store.ts';
 import { chooseFolder } from './choose.ts';
 
 /** What was written; nothing where no folder was chosen. `paper`: its name in the library, if it was said. */
-export async function writePapers(job: Job, paper: string | undefined): Promise<Result<Papers> | undefined> {
+export async function savePapers(job: Job, paper: string | undefined): Promise<Result<Papers> | undefined> {
   const folder = await chooseFolder('The folder for run sheet and ticket');
   if (folder === undefined) return undefined;
   const { file } = app.getState();

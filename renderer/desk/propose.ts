@@ -1,12 +1,12 @@
 // What is proposed from art, put into the draft: pieces are written anew with each answer, what was typed of them stays.
 import type { Art } from '../../shared/contract/art.ts';
 import type { ArtHandle } from '../../shared/contract/handles.ts';
-import { type ProposedPiece, proposePieces, type Question } from '../../shared/intake/proposePieces.ts';
-import { type Draft, type DraftFace, type DraftPiece, sizeTyped, USUAL } from '../draft/briefDraft.ts';
+import { type IntakeQuestion, type ProposedPiece, proposePieces } from '../../shared/intake/proposePieces.ts';
+import { type BriefDraft, type DraftFace, type DraftPiece, sizeTyped, USUAL } from '../draft/briefDraft.ts';
 import type { Drafting } from '../state/draftState.ts';
 
 /** What the art that pieces are proposed from leaves open. */
-export function questionsOf({ proposedFrom, draft, answers }: Drafting): readonly Question[] {
+export function questionsOf({ proposedFrom, draft, answers }: Drafting): readonly IntakeQuestion[] {
   return proposePieces(proposedFrom, draft.units, answers).questions;
 }
 
@@ -44,12 +44,12 @@ export function withoutArt(drafting: Drafting, art: ArtHandle): Drafting {
 const PROPOSED = 'proposed ';
 
 /** Without any back there is one side to print. */
-function styleFor(draft: Draft, pieces: readonly DraftPiece[]): Draft['style'] {
+function styleFor(draft: BriefDraft, pieces: readonly DraftPiece[]): BriefDraft['style'] {
   if (pieces.every((p) => p.back === undefined)) return 'simplex';
   return draft.style === 'simplex' ? 'work-and-turn' : draft.style;
 }
 
-function draftPiece(piece: ProposedPiece, draft: Draft): DraftPiece {
+function draftPiece(piece: ProposedPiece, draft: BriefDraft): DraftPiece {
   const key = `${PROPOSED}${piece.front.art} ${piece.front.page}`;
   const before = draft.pieces.find((p) => p.key === key);
   return {

@@ -3,7 +3,7 @@ import type { FileEntry, FileHandle } from '../../shared/contract/handles.ts';
 import type { Fault, Result } from '../../shared/fault/result.ts';
 import { nameOfEvent, type RunEvent } from '../../shared/run/events.ts';
 import type { RunLog } from '../../shared/run/logText.ts';
-import { lastCount, type Run } from '../../shared/run/run.ts';
+import { lastCount, type PrintRun } from '../../shared/run/run.ts';
 import { host } from '../hostClient/host.ts';
 import { isUnsaved } from '../state/deskState.ts';
 import { app } from '../state/store.ts';
@@ -12,7 +12,7 @@ import { planRunNow } from './planRunNow.ts';
 import { saveJob } from './saving.ts';
 
 /** Asks the host for the runs of the job in this file. */
-export async function readRuns(file: FileHandle): Promise<void> {
+export async function loadRuns(file: FileHandle): Promise<void> {
   note(file, await host.run.read({ file }));
 }
 
@@ -23,7 +23,7 @@ export async function record(event: RunEvent): Promise<Fault | undefined> {
   const recorded = await host.run.record({ file: file.file, event });
   if (!recorded.ok) {
     // What reached the disk all the same is shown.
-    if (recorded.fault.code !== 'count-refused') await readRuns(file.file);
+    if (recorded.fault.code !== 'count-refused') await loadRuns(file.file);
     return recorded.fault;
   }
   app.getState().noteRuns(file.file, recorded.value);
@@ -57,7 +57,7 @@ async function begin(undelivered: boolean): Promise<void> {
 }
 
 /** Writes the packing slip of a delivery beside the job; nothing where it could not be written, which is told. */
-export async function writePackingSlip(delivery: number): Promise<FileEntry | undefined> {
+export async function savePackingSlip(delivery: number): Promise<FileEntry | undefined> {
   const { file, history, report } = app.getState();
   if (file === undefined || history === undefined) return undefined;
   const written = await host.run.packingSlip({ file: file.file, job: history.present, delivery });
@@ -67,18 +67,18 @@ export async function writePackingSlip(delivery: number): Promise<FileEntry | un
 }
 
 /** The runs of all jobs that this machine knows of. */
-export function allRuns(): Promise<readonly Run[]> {
+export function allRuns(): Promise<readonly PrintRun[]> {
   return host.run.all();
 }
 
 /** Takes back what was counted last. */
-export async function takeBackLast(run: Run): Promise<void> {
+export async function takeBackLast(run: PrintRun): Promise<void> {
   const last = lastCount(run);
-  if (last !== undefined) await takeBack(last.id, nameOfEvent(last.event));
+  if (last !== undefined) await undoLastCount(last.id, nameOfEvent(last.event));
 }
 
 /** Takes one count back; what speaks against it is told. */
-export async function takeBack(of: number, name: string): Promise<void> {
+export async function undoLastCount(of: number, name: string): Promise<void> {
   const fault = await record({ kind: 'undone', of });
   if (fault === undefined) app.getState().say(`Taken back: ${name}`);
   else app.getState().report(fault);

@@ -13,7 +13,10 @@ export async function planSending(job: Job): Promise<Result<SendPlan> | undefine
 }
 
 /** Sends the job, asking for the folder first where none is chosen. */
-export async function sendJob(job: Job, how: { replace: boolean; despiteFindings: boolean }): Promise<void> {
+export async function sendOpenJob(
+  job: Job,
+  how: { replace: boolean; despiteFindings: boolean },
+): Promise<void> {
   if (app.getState().settings.ripFolder === undefined && !(await chooseRipFolder())) return;
   const folder = app.getState().settings.ripFolder?.folder;
   if (folder === undefined) return;
@@ -23,7 +26,7 @@ export async function sendJob(job: Job, how: { replace: boolean; despiteFindings
 }
 
 /** Proves what lies in the RIP's folder already. */
-export async function proveJob(job: Job): Promise<void> {
+export async function proveOpenJob(job: Job): Promise<void> {
   const folder = app.getState().settings.ripFolder?.folder;
   if (folder === undefined) return;
   const started = await host.send.prove({ job, folder });

@@ -2,7 +2,7 @@
 import type { Art } from '../../shared/contract/art.ts';
 import { artOf } from '../../shared/contract/handles.ts';
 import { facesOf, type Job } from '../../shared/job/job.ts';
-import { draftOf, emptyDraft } from '../draft/briefDraft.ts';
+import { briefDraftOf, emptyDraft } from '../draft/briefDraft.ts';
 import { host } from '../hostClient/host.ts';
 import type { Drafting } from '../state/draftState.ts';
 import { app } from '../state/store.ts';
@@ -65,7 +65,7 @@ async function draftingOf(job: Job): Promise<Drafting> {
   for (const look of looked) if (!look.ok) app.getState().report(look.fault);
   return {
     changes: true,
-    draft: draftOf(job.brief),
+    draft: briefDraftOf(job.brief),
     art: looked.flatMap((look) => (look.ok ? [look.value] : [])),
     proposedFrom: [],
     answers: {},

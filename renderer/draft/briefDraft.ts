@@ -3,7 +3,7 @@ import type { ArtHandle } from '../../shared/contract/handles.ts';
 import { artOf } from '../../shared/contract/handles.ts';
 import type { Settings } from '../../shared/contract/settings.ts';
 import type { Head, ReaderTurn } from '../../shared/geometry/head.ts';
-import type { Hold } from '../../shared/geometry/register.ts';
+import type { SheetHold } from '../../shared/geometry/register.ts';
 import type { SheetEdge } from '../../shared/geometry/sheet.ts';
 import type { Turn } from '../../shared/geometry/turn.ts';
 import { turnOf, type WorkStyle } from '../../shared/geometry/work.ts';
@@ -38,12 +38,12 @@ export interface DraftPiece {
   readonly back: DraftFace | undefined;
 }
 
-export interface Draft {
+export interface BriefDraft {
   readonly units: Unit;
   readonly title: string;
   readonly sheet: string;
   readonly unprintable: Readonly<Record<SheetEdge, string>>;
-  readonly hold: Hold;
+  readonly hold: SheetHold;
   readonly sidesAlike: boolean;
   readonly style: WorkStyle;
   readonly turn: Turn;
@@ -71,7 +71,7 @@ export const USUAL: Readonly<
 };
 
 /** An empty draft, as the person has set what is usual. */
-export function emptyDraft({ units, fileNames, marks }: Settings): Draft {
+export function emptyDraft({ units, fileNames, marks }: Settings): BriefDraft {
   const usual = USUAL[units];
   const edge = usual.unprintable;
   return {
@@ -93,9 +93,9 @@ export function emptyDraft({ units, fileNames, marks }: Settings): Draft {
 }
 
 /** A brief as a draft, so that it can be changed. */
-export function draftOf(brief: Brief): Draft {
+export function briefDraftOf(brief: Brief): BriefDraft {
   const { unprintable, hold, sidesAlike } = brief.sheet;
-  const draft: Draft = {
+  const draft: BriefDraft = {
     units: brief.units,
     title: brief.title,
     sheet: sizeTyped(brief.sheet.size),
@@ -148,7 +148,7 @@ export function sizeTyped([w, h]: readonly [Length, Length]): string {
 }
 
 /** The draft as it would be written as a brief; what is left empty is left out. */
-export function writtenOf(draft: Draft): unknown {
+export function writtenBriefOf(draft: BriefDraft): unknown {
   const { units, title, style, turn, gutter, centring, marks, overs, fileNames, pieces, planned } = draft;
   const sheet = writtenSheet(draft);
   const isAsPlanned = JSON.stringify(planned?.sheet) === JSON.stringify(sheet);
@@ -174,7 +174,7 @@ export function writtenOf(draft: Draft): unknown {
   };
 }
 
-function writtenSheet({ sheet, unprintable, hold, sidesAlike }: Draft): object {
+function writtenSheet({ sheet, unprintable, hold, sidesAlike }: BriefDraft): object {
   return { size: sheet, unprintable, hold, sidesAlike };
 }
 

@@ -56,7 +56,7 @@ function Tool({ action, children }: { readonly action: ActionName; readonly chil
       <Button
         className="tool"
         aria-label={label}
-        isDisabled={shown.off.includes(action)}
+        isDisabled={shown.disabled.includes(action)}
         onPress={() => actionBook.run(action)}
       >
         <svg viewBox="0 0 20 20" aria-hidden="true">

@@ -5,7 +5,7 @@ import { checkArt } from '../desk/artCheck.ts';
 import { openLibrary } from '../desk/library.ts';
 import { closeJob, openBrief, openJob, revertJob } from '../desk/opening.ts';
 import { saveJob, saveJobAs } from '../desk/saving.ts';
-import { cancelSending, proveJob } from '../desk/sendings.ts';
+import { cancelSending, proveOpenJob } from '../desk/sendings.ts';
 import { changeSettings, chooseRipFolder } from '../desk/settings.ts';
 import { startChangedBrief, startNewBrief } from '../desk/startBrief.ts';
 import { isUnsaved } from '../state/deskState.ts';
@@ -23,7 +23,7 @@ export function FrameActions() {
   const hasFolder = useApp((s) => s.settings.ripFolder !== undefined);
   const state = app.getState;
 
-  const openBox = (is: 'settings' | 'keys' | 'about') => () => state().openBox({ is });
+  const openDialog = (is: 'settings' | 'keys' | 'about') => () => state().openDialog({ is });
   const stage = (name: Stage) => ({ run: () => state().goTo(name), can: hasJob });
   useActions({
     'new-job': { run: () => void startNewBrief() },
@@ -40,7 +40,7 @@ export function FrameActions() {
     'prove-sent': { run: prove, can: hasJob && hasFolder && !sending },
     'choose-rip-folder': { run: () => void chooseRipFolder() },
     'open-library': { run: () => openLibrary() },
-    'open-settings': { run: openBox('settings') },
+    'open-settings': { run: openDialog('settings') },
     'close-job': { run: () => void closeJob(), can: hasJob },
     undo: { run: state().undo, can: undo !== undefined, label: undo && `Undo ${undo}` },
     redo: { run: state().redo, can: redo !== undefined, label: redo && `Redo ${redo}` },
@@ -51,8 +51,8 @@ export function FrameActions() {
     'stage-light-table': stage('light-table'),
     'stage-run': stage('run'),
     'switch-surround': { run: switchSurround },
-    'show-keys': { run: openBox('keys') },
-    'show-about': { run: openBox('about') },
+    'show-keys': { run: openDialog('keys') },
+    'show-about': { run: openDialog('about') },
   });
   return null;
 }
@@ -62,7 +62,7 @@ function prove(): void {
   const { history, goTo } = app.getState();
   if (history === undefined) return;
   goTo('run');
-  void proveJob(history.present);
+  void proveOpenJob(history.present);
 }
 
 function switchSurround(): void {

@@ -54,7 +54,7 @@ export function MenuBar() {
 }
 
 /** How many of the jobs opened lately stand in the menu. */
-const RECENTS = 6;
+const MAX_RECENT_JOBS = 6;
 
 function MenuOf({ name }: { readonly name: MenuName }) {
   const shown = useActionsShown();
@@ -62,12 +62,12 @@ function MenuOf({ name }: { readonly name: MenuName }) {
   const all = useApp((s) => s.recents);
   if (keyboard === undefined) return null;
   const actions = ACTION_NAMES.filter((a) => ACTIONS[a].menu === name);
-  const recents = name === 'File' ? all.filter((r) => r.there).slice(0, RECENTS) : [];
+  const recents = name === 'File' ? all.filter((r) => r.there).slice(0, MAX_RECENT_JOBS) : [];
   return (
     <Menu
       aria-label={name}
       className="menu-items"
-      disabledKeys={actions.filter((a) => shown.off.includes(a))}
+      disabledKeys={actions.filter((a) => shown.disabled.includes(a))}
       onAction={(key) => {
         const recent = recents.find((r) => r.file === key);
         if (recent === undefined) actionBook.run(key as ActionName);

@@ -28,7 +28,7 @@ export function Start() {
           <Button onPress={() => void openBrief()}>Lay out a brief file…</Button>
         </div>
         {kept.length > 0 && (
-          <Button kind="quiet" onPress={() => app.getState().openBox({ is: 'left-behind' })}>
+          <Button kind="quiet" onPress={() => app.getState().openDialog({ is: 'left-behind' })}>
             {kept.length === 1 ? 'One job was left unsaved' : `${kept.length} jobs were left unsaved`}
           </Button>
         )}

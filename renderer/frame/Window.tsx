@@ -1,7 +1,7 @@
 // The window: its bar, the rail of stages, what is shown of the job, and the boxes over it.
 import { useEffect } from 'react';
-import { Boxes } from '../boxes/Boxes.tsx';
 import { BriefForm } from '../brief/BriefForm.tsx';
+import { OpenDialogs } from '../dialogs/OpenDialogs.tsx';
 import { useApp } from '../state/store.ts';
 import { Bar } from './Bar.tsx';
 import { DropVeil } from './DropVeil.tsx';
@@ -30,7 +30,7 @@ export function Window() {
       </main>
       <Said />
       <DropVeil />
-      <Boxes />
+      <OpenDialogs />
     </div>
   );
 }

@@ -1,7 +1,14 @@
 // The list of what is in the library: its printers, its papers, and the rates.
 import { Button } from '../controls/Button.tsx';
-import { addPaper, addPrinter, type Chosen, copyEntry, entryOf, removeEntry } from './draft/entries.ts';
-import { countWrongs, type Wrongs } from './draft/takeDraft.ts';
+import {
+  addPaper,
+  addPrinter,
+  copyEntry,
+  entryOf,
+  removeEntry,
+  type SelectedEntry,
+} from './draft/entries.ts';
+import { countWrongs, type LibraryErrors } from './draft/takeDraft.ts';
 import { EntryNames, type NamedEntry } from './EntryNames.tsx';
 import type { Editing } from './editing.ts';
 import type { Editor } from './editor.ts';
@@ -17,7 +24,7 @@ export function EntryList({ editor, editing }: EntryListProps) {
   const { printers, papers } = typed;
   const chosenEntry = entryOf(typed, chosen);
   const now = () => editor.state.getState().editing;
-  const change = (changed: { readonly draft: typeof typed; readonly chosen: Chosen }) =>
+  const change = (changed: { readonly draft: typeof typed; readonly chosen: SelectedEntry }) =>
     editor.take(changed.draft, changed.chosen);
   const names = (is: 'printer' | 'paper') => ({
     chosen: chosen.is === is ? chosen.key : undefined,
@@ -49,14 +56,14 @@ export function EntryList({ editor, editing }: EntryListProps) {
       </div>
       <div className="entry-buttons">
         <Button
-          off={chosenEntry === undefined}
+          disabled={chosenEntry === undefined}
           label={chosenEntry && `Copy ${chosenEntry.name}`}
           onPress={() => change(copyEntry(now().typed, now().chosen, newKey()))}
         >
           Copy
         </Button>
         <Button
-          off={chosenEntry === undefined}
+          disabled={chosenEntry === undefined}
           label={chosenEntry && `Remove ${chosenEntry.name}`}
           onPress={() => change(removeEntry(now().typed, now().chosen))}
         >
@@ -72,7 +79,7 @@ const RATES = 'rates';
 function named(
   entries: readonly { readonly key: string; readonly name: string }[],
   is: 'printer' | 'paper',
-  wrongs: Wrongs,
+  wrongs: LibraryErrors,
 ): readonly NamedEntry[] {
   return entries.map(({ key, name }, i) => ({
     key,
@@ -81,6 +88,6 @@ function named(
   }));
 }
 
-function wrongRates(wrongs: Wrongs): number {
+function wrongRates(wrongs: LibraryErrors): number {
   return countWrongs(wrongs, 'rates') + countWrongs(wrongs, 'currency');
 }

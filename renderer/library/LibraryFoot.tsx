@@ -46,7 +46,7 @@ export function LibraryFoot({ editor, onDone }: LibraryFootProps) {
       </div>
       <Button
         kind="quiet"
-        off={undo === undefined}
+        disabled={undo === undefined}
         label={undo === undefined ? 'Undo' : `Undo ${undo}`}
         onPress={editor.undo}
       >
@@ -54,7 +54,7 @@ export function LibraryFoot({ editor, onDone }: LibraryFootProps) {
       </Button>
       <Button
         kind="quiet"
-        off={redo === undefined}
+        disabled={redo === undefined}
         label={redo === undefined ? 'Redo' : `Redo ${redo}`}
         onPress={editor.redo}
       >

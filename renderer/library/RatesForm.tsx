@@ -1,7 +1,7 @@
 // What time costs in the studio, overs by the length of a run, and cutting.
 import { UNITS } from '../../shared/units/length.ts';
 import { Button } from '../controls/Button.tsx';
-import { SideBySide } from '../controls/Choice.tsx';
+import { RadioButtons } from '../controls/Choice.tsx';
 import { UNIT_NAMES } from '../controls/unitNames.ts';
 import type { DraftOvers, LibraryDraft } from './draft/draft.ts';
 import { EntryField } from './EntryField.tsx';
@@ -27,7 +27,7 @@ export function RatesForm(props: Omit<EntryProps<LibraryDraft>, 'field'>) {
   }));
   return (
     <>
-      <SideBySide
+      <RadioButtons
         label="Lengths without a unit are in"
         value={value.units}
         options={UNITS.map((unit) => ({ value: unit, label: UNIT_NAMES[unit] }))}

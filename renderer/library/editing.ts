@@ -3,9 +3,9 @@ import type { Library } from '../../shared/library/library.ts';
 import { addStep, beginHistory, type History } from '../state/history.ts';
 import { changeBetween } from './draft/changeBetween.ts';
 import type { DraftReading, LibraryDraft } from './draft/draft.ts';
-import { draftOf } from './draft/draftOf.ts';
-import { type Chosen, entryOf } from './draft/entries.ts';
-import { type Kept, takeDraft, type Wrongs } from './draft/takeDraft.ts';
+import { libraryDraftOf } from './draft/draftOf.ts';
+import { entryOf, type SelectedEntry } from './draft/entries.ts';
+import { type KeptLibrary, type LibraryErrors, takeDraft } from './draft/takeDraft.ts';
 
 export interface Editing {
   /** What stands in the fields at this moment. */
@@ -13,17 +13,17 @@ export interface Editing {
   /** What stood in them each time a field was left or a choice was made. */
   readonly history: History<LibraryDraft>;
   /** What was wrong when the last field was left. */
-  readonly wrongs: Wrongs;
+  readonly wrongs: LibraryErrors;
   /** What is in order, and is to be saved. */
-  readonly kept: Kept;
-  readonly chosen: Chosen;
+  readonly kept: KeptLibrary;
+  readonly chosen: SelectedEntry;
   /** Readings that are being written and were not added yet, by the key of their printer. */
   readonly started: Readonly<Record<string, DraftReading>>;
 }
 
 /** Begins with the first printer, or with the one that is asked for by its name. */
 export function beginEditing(library: Library, asked?: string): Editing {
-  const draft = draftOf(library);
+  const draft = libraryDraftOf(library);
   const printer = draft.printers.find(({ name }) => name === asked) ?? draft.printers[0];
   return {
     typed: draft,
@@ -65,7 +65,7 @@ export function walk(
 }
 
 /** The same, looking at another entry; what is gone cannot be looked at. */
-export function lookAt(editing: Editing, chosen: Chosen): Editing {
+export function lookAt(editing: Editing, chosen: SelectedEntry): Editing {
   const there = chosen.is === 'rates' || entryOf(editing.typed, chosen) !== undefined;
   return there ? { ...editing, chosen } : editing;
 }

@@ -4,7 +4,7 @@ import type { Fault } from '../../shared/fault/result.ts';
 import type { Library } from '../../shared/library/library.ts';
 import { stepBack, stepOn } from '../state/history.ts';
 import type { DraftReading, LibraryDraft } from './draft/draft.ts';
-import type { Chosen } from './draft/entries.ts';
+import type { SelectedEntry } from './draft/entries.ts';
 import { beginEditing, type Editing, lookAt, settle, walk } from './editing.ts';
 
 interface EditorState {
@@ -20,8 +20,8 @@ export interface Editor {
   /** Takes what was typed. */
   readonly settle: () => void;
   /** Takes a changed draft at once: a choice, or something added or taken away. */
-  readonly take: (draft: LibraryDraft, chosen?: Chosen, named?: string) => void;
-  readonly lookAt: (chosen: Chosen) => void;
+  readonly take: (draft: LibraryDraft, chosen?: SelectedEntry, named?: string) => void;
+  readonly lookAt: (chosen: SelectedEntry) => void;
   /** A reading of this printer is being written; none once it was added or given up. */
   readonly write: (printer: string, reading: DraftReading | undefined) => void;
   readonly undo: () => void;

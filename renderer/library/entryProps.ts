@@ -1,11 +1,11 @@
 // What each part of the library's editor is given.
-import type { Wrongs } from './draft/takeDraft.ts';
+import type { LibraryErrors } from './draft/takeDraft.ts';
 
 export interface EntryProps<T> {
   readonly value: T;
   /** Its name in a written library: `printers[0]`. */
   readonly field: string;
-  readonly wrongs: Wrongs;
+  readonly wrongs: LibraryErrors;
   /** Something is being typed. */
   readonly type: (changed: Partial<T>) => void;
   /** Something was chosen, added or taken away. */
@@ -16,7 +16,7 @@ export interface EntryProps<T> {
 interface ListProps<E> {
   readonly entries: readonly E[];
   readonly field: string;
-  readonly wrongs: Wrongs;
+  readonly wrongs: LibraryErrors;
   readonly type: (entries: readonly E[]) => void;
   readonly take: (entries: readonly E[]) => void;
 }

@@ -2,7 +2,7 @@
 import type { Library } from '../../shared/library/library.ts';
 import { ask } from '../desk/ask.ts';
 import type { LibraryDraft } from './draft/draft.ts';
-import { draftOf } from './draft/draftOf.ts';
+import { libraryDraftOf } from './draft/draftOf.ts';
 import { freeName } from './draft/entries.ts';
 import type { Editor } from './editor.ts';
 import { newKey } from './withOneMore.ts';
@@ -23,7 +23,7 @@ export async function takeIn(
   });
   if (answer === 'leave') return false;
   const now = editor.state.getState().editing.typed;
-  const taken = draftOf(library);
+  const taken = libraryDraftOf(library);
   editor.take(
     answer === 'add' ? addTo(now, taken) : { ...taken, ...apart(taken) },
     { is: 'rates' },

@@ -7,9 +7,9 @@ import type { Editor } from './editor.ts';
 export function useEditorKeys({ undo, redo }: Editor): void {
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
-      const { begun, boxes } = app.getState();
+      const { begun, dialogs } = app.getState();
       const isField = event.target instanceof HTMLInputElement && event.target.type === 'text';
-      if (begun === undefined || isField || boxes.at(-1)?.is !== 'library') return;
+      if (begun === undefined || isField || dialogs.at(-1)?.is !== 'library') return;
       const action = actionFor(event, begun);
       if (action === 'undo') undo();
       if (action === 'redo') redo();

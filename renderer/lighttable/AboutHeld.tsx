@@ -3,7 +3,7 @@ import type { ReaderTurn } from '../../shared/geometry/head.ts';
 import { points } from '../../shared/units/length.ts';
 import { readLength } from '../../shared/units/read.ts';
 import { showLength } from '../../shared/units/show.ts';
-import { SideBySide } from '../controls/Choice.tsx';
+import { RadioButtons } from '../controls/Choice.tsx';
 import { TakenField } from '../controls/Field.tsx';
 import { app, useJob } from '../state/store.ts';
 import type { HeldPiece } from './cardInHand.ts';
@@ -29,7 +29,7 @@ function HowRead({ piece, turned }: { readonly piece: string; readonly turned: R
   return (
     <section className="block" aria-label="How it is read">
       <h2>How {piece} is read</h2>
-      <SideBySide<ReaderTurn>
+      <RadioButtons<ReaderTurn>
         label="Its reader turns it"
         value={turned}
         options={[

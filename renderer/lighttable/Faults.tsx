@@ -6,7 +6,7 @@ import { type LightFault, type Mend, nameOfMend } from './lightFaults.ts';
 import { mend } from './mend.ts';
 
 /** More than these are counted, not listed. */
-const MOST = 30;
+const MAX_FAULTS_SHOWN = 30;
 
 export function Faults({
   faults,
@@ -32,7 +32,7 @@ export function Faults({
         </Note>
       )}
       <ul className="faults">
-        {faults.slice(0, MOST).map((fault) => (
+        {faults.slice(0, MAX_FAULTS_SHOWN).map((fault) => (
           <li key={fault.key}>
             <Note tone={fault.certain ? 'bad' : 'ask'}>{fault.message}</Note>
             <div className="mends">
@@ -43,7 +43,9 @@ export function Faults({
             </div>
           </li>
         ))}
-        {faults.length > MOST && <li className="soft">and {faults.length - MOST} more of these</li>}
+        {faults.length > MAX_FAULTS_SHOWN && (
+          <li className="soft">and {faults.length - MAX_FAULTS_SHOWN} more of these</li>
+        )}
       </ul>
     </section>
   );

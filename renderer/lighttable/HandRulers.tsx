@@ -3,7 +3,7 @@ import type { Rect } from '../../shared/geometry/space.ts';
 import { POINTS_PER, type Unit } from '../../shared/units/length.ts';
 
 /** How thick they are, in px. */
-const THICK = 26;
+const RULER_PX = 26;
 
 /** The strokes of a ruler: so many parts of the unit, numbered every so often. */
 const PARTS: Readonly<Record<Unit, readonly [each: number, numbered: number]>> = {
@@ -26,7 +26,7 @@ export function HandRulers({
   return (
     <>
       <Ruler length={w} zoom={zoom} unit={unit} place={{ left: x, top: y + h + 10 }} along="x" />
-      <Ruler length={h} zoom={zoom} unit={unit} place={{ left: x - THICK - 10, top: y }} along="y" />
+      <Ruler length={h} zoom={zoom} unit={unit} place={{ left: x - RULER_PX - 10, top: y }} along="y" />
     </>
   );
 }
@@ -52,12 +52,12 @@ function Ruler({
   // Along the side the ruler counts from the foot of the piece.
   const at = (n: number) => (across ? n * step : length - n * step);
   const path = strokes
-    .map((n) => (across ? `M${at(n)} 0v${depth(n)}` : `M${THICK} ${at(n)}h${-depth(n)}`))
+    .map((n) => (across ? `M${at(n)} 0v${depth(n)}` : `M${RULER_PX} ${at(n)}h${-depth(n)}`))
     .join('');
   return (
     <svg
       className="hand-ruler"
-      style={{ ...place, width: across ? length + 1 : THICK, height: across ? THICK : length + 1 }}
+      style={{ ...place, width: across ? length + 1 : RULER_PX, height: across ? RULER_PX : length + 1 }}
       aria-hidden="true"
     >
       <path d={path} />

@@ -17,7 +17,7 @@ import { useTypeHeads } from './useTypeHeads.ts';
 import '../bench/panel/beside.css';
 import './light.css';
 
-const NEARER = 1.25;
+const ZOOM_FACTOR = 1.25;
 
 export function LightTable() {
   const job = useJob();
@@ -30,8 +30,8 @@ export function LightTable() {
   const held = inHand === undefined ? undefined : takeInHand(job, inHand);
   const turned = turnOf(job.brief.work) !== undefined;
   useActions({
-    'zoom-in': { run: () => lightView.zoomBy(NEARER) },
-    'zoom-out': { run: () => lightView.zoomBy(1 / NEARER) },
+    'zoom-in': { run: () => lightView.zoomBy(ZOOM_FACTOR) },
+    'zoom-out': { run: () => lightView.zoomBy(1 / ZOOM_FACTOR) },
     'zoom-fit': { run: () => lightView.showWhole() },
     'take-in-hand': { can: job.arrangement.length > 0, run: () => app.getState().takeInHand(inHand ?? 0) },
   });

@@ -34,7 +34,7 @@ const NAMES: Readonly<Record<ReaderTurn, string>> = {
 };
 
 /** Room around the piece for the rulers, in px. */
-const AROUND = 56;
+const MARGIN_PX = 56;
 
 interface Turning {
   readonly way: ReaderTurn;
@@ -49,7 +49,7 @@ export function PieceInHand({ held, zoom }: { readonly held: HeldPiece; readonly
   const [hold, setHold] = useState(TAKEN);
   const [turning, setTurning] = useState<Turning | undefined>(undefined);
   const picturesOf = usePicturesInHand(held, zoom);
-  const lying: Rect<'screen'> = { x: AROUND, y: AROUND, w: held.size.w * zoom, h: held.size.h * zoom };
+  const lying: Rect<'screen'> = { x: MARGIN_PX, y: MARGIN_PX, w: held.size.w * zoom, h: held.size.h * zoom };
 
   const paint = (how: typeof hold) => (pen: Pen) =>
     paintCard(pen, held, pageShown(held, how), (side) => shownPieces(job, side), picturesOf, zoom);
@@ -89,7 +89,7 @@ export function PieceInHand({ held, zoom }: { readonly held: HeldPiece; readonly
         <div
           ref={room}
           className="hand"
-          style={{ width: lying.w + 2 * AROUND, height: lying.h + 2 * AROUND }}
+          style={{ width: lying.w + 2 * MARGIN_PX, height: lying.h + 2 * MARGIN_PX }}
           onPointerDown={take}
         >
           <HandRulers lying={lying} zoom={zoom} unit={job.brief.units} />

@@ -31,16 +31,16 @@ export interface HeldPiece {
 }
 
 /** How the piece is held: which page is towards the eye, and whether the hand has turned it upside down. */
-export interface Hold {
+export interface CardHold {
   readonly shows: 'front' | 'behind';
   readonly flipped: boolean;
 }
 
 /** Front towards the eye, its head up. */
-export const TAKEN: Hold = { shows: 'front', flipped: false };
+export const TAKEN: CardHold = { shows: 'front', flipped: false };
 
 /** Turned like a page it stays upright; turned like a calendar what was up goes down. */
-export function turnHeld({ shows, flipped }: Hold, way: ReaderTurn): Hold {
+export function turnHeld({ shows, flipped }: CardHold, way: ReaderTurn): CardHold {
   return {
     shows: shows === 'front' ? 'behind' : 'front',
     flipped: way === 'head-to-toe' ? !flipped : flipped,
@@ -48,7 +48,7 @@ export function turnHeld({ shows, flipped }: Hold, way: ReaderTurn): Hold {
 }
 
 /** The page that is towards the eye; `undefined` for the unprinted back of a one-sided sheet. */
-export function pageShown(held: HeldPiece, { shows, flipped }: Hold): HeldPage | undefined {
+export function pageShown(held: HeldPiece, { shows, flipped }: CardHold): HeldPage | undefined {
   const page = held[shows];
   return page && (flipped ? { ...page, up: headOf(page.up + 180) } : page);
 }

@@ -9,7 +9,7 @@ import { type Inks, ON_PAPER } from '../sheet/paint/inks.ts';
 import { type PicturesOf, paintArt } from '../sheet/paint/paintPieces.ts';
 import { paintFeed } from '../sheet/paint/paintSheet.ts';
 import { paintSign } from '../sheet/paint/paintSign.ts';
-import { addRect, hatch, onScreen, type Pen, strokeOnArt } from '../sheet/paint/pen.ts';
+import { addRect, hatchPath, onScreen, type Pen, strokeOnArt } from '../sheet/paint/pen.ts';
 import type { ShownPiece } from '../sheet/pieces/shownPieces.ts';
 
 export interface LightScene {
@@ -84,7 +84,7 @@ function paintDifferences(pen: Pen, { backed, front, sheet, turn, view }: LightS
     if (printed !== undefined && fault === 'off-place') {
       addRect(pen, onScreen(view, applyToRect(throughPaper(turn, sheet), printed.trim as Rect<Side>)));
     }
-    hatch(pen, grow(room, Math.max(room.w, room.h)), 8, ON_PAPER.bad);
+    hatchPath(pen, grow(room, Math.max(room.w, room.h)), 8, ON_PAPER.bad);
     pen.beginPath();
     addRect(pen, room);
     strokeOnArt(pen, ON_PAPER.bad, 3);

@@ -8,12 +8,12 @@ import { CostOfEach } from './chart/CostOfEach.tsx';
 import { quantitiesAround } from './chart/costLines.ts';
 import { NotPossible } from './NotPossible.tsx';
 import { Order } from './Order.tsx';
-import { Outcome } from './Outcome.tsx';
+import { PlanOutcome } from './PlanOutcome.tsx';
 import { AS_THEY_ARE, ratiosInWords, whatIfOf } from './ratios.ts';
 import { useCoverage } from './useCoverage.ts';
 import { usePlanWorker } from './usePlanWorker.ts';
 import { Ways } from './Ways.tsx';
-import { WhatIf } from './WhatIf.tsx';
+import { WhatIfPanel } from './WhatIfPanel.tsx';
 import '../look/readStage.css';
 import './plan.css';
 
@@ -36,14 +36,14 @@ export function PlanStage() {
       <Order />
       {plan !== undefined && (
         <>
-          <WhatIf ratios={ratios} says={ratiosInWords(ratios, brief, library)} change={setRatios} />
+          <WhatIfPanel ratios={ratios} says={ratiosInWords(ratios, brief, library)} change={setRatios} />
           <WhereItRuns candidates={candidates} library={library} inkSaid={coverage.said} />
           <CostOfEach curves={curves} ordered={terms.whatIf.pieces ?? ordered} currency={library.currency} />
           <NotPossible refused={plan.refused} />
         </>
       )}
       <Ways ways={ways} />
-      <Outcome offer={fresh?.ok ? fresh.value : undefined} />
+      <PlanOutcome offer={fresh?.ok ? fresh.value : undefined} />
     </section>
   );
 }

@@ -10,7 +10,7 @@ import { type LaidPlan, layOutCandidates } from '../../shared/plan/layOutCandida
 import type { WhatIf } from '../../shared/plan/whatIf.ts';
 
 /** What is reckoned with besides the layouts, which are those of the last answer. */
-export interface Terms {
+export interface PlanTerms {
   readonly library: Library;
   readonly coverage: CoverageOfFaces;
   readonly whatIf: WhatIf;
@@ -18,15 +18,15 @@ export interface Terms {
 
 export type PlanAsked =
   | { readonly ask: 'layouts'; readonly brief: Brief; readonly library: Library }
-  | { readonly ask: 'prices'; readonly terms: Terms }
-  | { readonly ask: 'curves'; readonly terms: Terms; readonly quantities: Quantities };
+  | { readonly ask: 'prices'; readonly terms: PlanTerms }
+  | { readonly ask: 'curves'; readonly terms: PlanTerms; readonly quantities: Quantities };
 
 /** A candidate without its layout, which the window has already. */
-export type Priced = Pick<LaidCandidate, 'id'> & Omit<PlanCandidate, keyof LaidCandidate>;
+export type PricedCandidate = Pick<LaidCandidate, 'id'> & Omit<PlanCandidate, keyof LaidCandidate>;
 
 export type PlanAnswer =
   | { readonly ask: 'layouts'; readonly plan: LaidPlan }
-  | { readonly ask: 'prices'; readonly prices: readonly Priced[] }
+  | { readonly ask: 'prices'; readonly prices: readonly PricedCandidate[] }
   | { readonly ask: 'curves'; readonly curves: readonly CostCurve[] };
 
 let plan: LaidPlan | undefined;
@@ -46,7 +46,7 @@ function answer(asked: PlanAsked): PlanAnswer {
     : { ask: 'curves', curves: costCurves(plan, library, covered, asked.quantities, whatIf) };
 }
 
-function withoutLayout(candidate: PlanCandidate): Priced {
+function withoutLayout(candidate: PlanCandidate): PricedCandidate {
   const { id, quality, count, area, time, ink, cost, spread, perPiece, unbeaten } = candidate;
   return { id, quality, count, area, time, ink, cost, spread, perPiece, unbeaten };
 }

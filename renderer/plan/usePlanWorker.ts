@@ -5,7 +5,7 @@ import type { PlanCandidate } from '../../shared/plan/candidate.ts';
 import type { CostCurve, Quantities } from '../../shared/plan/costCurve.ts';
 import type { LaidPlan } from '../../shared/plan/layOutCandidates.ts';
 import { PlanThread } from './planThread.ts';
-import type { Priced, Terms } from './planWorker.ts';
+import type { PlanTerms, PricedCandidate } from './planWorker.ts';
 
 export interface Worked {
   readonly plan: LaidPlan | undefined;
@@ -19,10 +19,10 @@ export interface Worked {
  *
  * @param terms - the same object as long as nothing in it has changed
  */
-export function usePlanWorker(brief: Brief, terms: Terms, { from, to }: Quantities): Worked {
+export function usePlanWorker(brief: Brief, terms: PlanTerms, { from, to }: Quantities): Worked {
   const { library } = terms;
   const [plan, setPlan] = useState<LaidPlan | undefined>();
-  const [prices, setPrices] = useState<readonly Priced[]>([]);
+  const [prices, setPrices] = useState<readonly PricedCandidate[]>([]);
   const [curves, setCurves] = useState<readonly CostCurve[]>([]);
   const thread = useRef<PlanThread | undefined>(undefined);
   useEffect(() => {
@@ -45,7 +45,10 @@ export function usePlanWorker(brief: Brief, terms: Terms, { from, to }: Quantiti
 }
 
 /** Prices of an older plan are passed over until the new ones are there. */
-function withLayouts(prices: readonly Priced[], plan: LaidPlan | undefined): readonly PlanCandidate[] {
+function withLayouts(
+  prices: readonly PricedCandidate[],
+  plan: LaidPlan | undefined,
+): readonly PlanCandidate[] {
   const laid = new Map(plan?.candidates.map((candidate) => [candidate.id, candidate]));
   return prices.flatMap((priced) => {
     const candidate = laid.get(priced.id);

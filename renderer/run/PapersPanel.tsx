@@ -5,9 +5,9 @@ import type { Result } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { useActions } from '../actions/useActions.ts';
 import { Button } from '../controls/Button.tsx';
-import { OneOf } from '../controls/Choice.tsx';
+import { Select } from '../controls/Choice.tsx';
 import { FaultNote, Note } from '../controls/Note.tsx';
-import { writePapers } from '../desk/papers.ts';
+import { savePapers } from '../desk/papers.ts';
 import { useApp, useJob } from '../state/store.ts';
 
 /** Stands for no paper among the names of papers, none of which is empty. */
@@ -28,7 +28,7 @@ export function PapersPanel() {
   const [outcome, setOutcome] = useState<Outcome | undefined>(undefined);
   const write = async () => {
     setBusy(true);
-    const written = await writePapers(job, paper === NOT_SAID ? undefined : paper);
+    const written = await savePapers(job, paper === NOT_SAID ? undefined : paper);
     setBusy(false);
     if (written !== undefined) setOutcome({ job, papers: written });
   };
@@ -41,7 +41,7 @@ export function PapersPanel() {
         open ticket and as tables.
       </p>
       <div className="run-does run-papers">
-        <OneOf
+        <Select
           label="Paper that is loaded"
           value={paper}
           options={[
@@ -50,7 +50,7 @@ export function PapersPanel() {
           ]}
           onChange={setPaper}
         />
-        <Button off={busy} onPress={() => void write()}>
+        <Button disabled={busy} onPress={() => void write()}>
           Write the run sheet…
         </Button>
       </div>

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import type { ProvedPicture } from '../../shared/contract/sending.ts';
 import type { ProofReport } from '../../shared/proof/finding.ts';
-import { SideBySide } from '../controls/Choice.tsx';
+import { RadioButtons } from '../controls/Choice.tsx';
 import { Note, Sign } from '../controls/Note.tsx';
 import { useApp } from '../state/store.ts';
 
@@ -32,7 +32,7 @@ export function ProofShown() {
       ))}
       {pictures.length > 0 && (
         <>
-          <SideBySide
+          <RadioButtons
             label="Pictures"
             value={size}
             options={[

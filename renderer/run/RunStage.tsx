@@ -3,9 +3,9 @@
 import { useEffect } from 'react';
 import { nameOfEvent } from '../../shared/run/events.ts';
 import { nextStep } from '../../shared/run/nextStep.ts';
-import { lastCount, type Run } from '../../shared/run/run.ts';
+import { lastCount, type PrintRun } from '../../shared/run/run.ts';
 import { useActions } from '../actions/useActions.ts';
-import { SideBySide } from '../controls/Choice.tsx';
+import { RadioButtons } from '../controls/Choice.tsx';
 import { beginRun, takeBackLast } from '../desk/runs.ts';
 import type { RunPart } from '../state/runState.ts';
 import { useApp } from '../state/store.ts';
@@ -48,7 +48,7 @@ export function RunStage() {
     <section className="read-stage" aria-label="Run">
       <div className="run-head">
         <h2>Run</h2>
-        <SideBySide label="Part of the run" value={part} options={PARTS} onChange={showRunPart} />
+        <RadioButtons label="Part of the run" value={part} options={PARTS} onChange={showRunPart} />
       </div>
       {part === 'send' && <SendPart plan={plan} sides={sides} />}
       {part === 'count' && <CountPart log={log} sides={sides} />}
@@ -59,7 +59,7 @@ export function RunStage() {
 }
 
 /** A run that goes on is counted, one that is over delivered; before the first the sheets are sent. */
-function partFor(run: Run | undefined): RunPart {
+function partFor(run: PrintRun | undefined): RunPart {
   if (run === undefined) return 'send';
   const next = nextStep(run);
   return next === 'deliver' || next === 'done' ? 'deliver' : 'count';

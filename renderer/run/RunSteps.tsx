@@ -2,7 +2,7 @@
 import { turnOf } from '../../shared/geometry/work.ts';
 import { CAUTIONS } from '../../shared/job/cautions.ts';
 import type { SidePage } from '../../shared/job/nameJobFiles.ts';
-import { stepsOf } from '../../shared/runSheet/steps.ts';
+import { runSteps } from '../../shared/runSheet/steps.ts';
 import { Note } from '../controls/Note.tsx';
 import { useJob } from '../state/store.ts';
 import { TurnDrawing } from './TurnDrawing.tsx';
@@ -15,7 +15,7 @@ export function RunSteps({ sides }: { readonly sides: readonly SidePage[] }) {
       <h3>At the printer</h3>
       <div className="run-steps">
         <div className="run-words">
-          {stepsOf(job, sides).map(({ name, steps, cautions }) => (
+          {runSteps(job, sides).map(({ name, steps, cautions }) => (
             <section key={name} aria-label={name}>
               <h4>{name}</h4>
               <ol>

@@ -5,7 +5,7 @@ import type { Result } from '../../shared/fault/result.ts';
 import { printsInWords } from '../../shared/runSheet/steps.ts';
 import { Button } from '../controls/Button.tsx';
 import { FaultNote, Note } from '../controls/Note.tsx';
-import { cancelSending, proveJob, sendJob } from '../desk/sendings.ts';
+import { cancelSending, proveOpenJob, sendOpenJob } from '../desk/sendings.ts';
 import { chooseRipFolder } from '../desk/settings.ts';
 import type { Sending } from '../state/sendingState.ts';
 import { useApp, useJob } from '../state/store.ts';
@@ -22,7 +22,7 @@ export function SendPanel({ plan }: { readonly plan: Result<SendPlan> | undefine
   const all = replace && files.every((file) => file.exists);
   const busy = sending?.state.at === 'under-way';
   const ofThis = sending?.job === job;
-  const send = (despiteFindings: boolean) => void sendJob(job, { replace, despiteFindings });
+  const send = (despiteFindings: boolean) => void sendOpenJob(job, { replace, despiteFindings });
   return (
     <section className="read-panel run-panel" aria-label="Sending">
       <h3>Send to the RIP</h3>
@@ -31,7 +31,7 @@ export function SendPanel({ plan }: { readonly plan: Result<SendPlan> | undefine
           {folder === undefined ? 'The folder that the RIP looks into is not chosen yet.' : 'Into '}
           {folder !== undefined && <strong>{folder.place}</strong>}
         </p>
-        <Button off={busy} onPress={() => void chooseRipFolder()}>
+        <Button disabled={busy} onPress={() => void chooseRipFolder()}>
           {folder === undefined ? 'Choose the folder…' : 'Choose another…'}
         </Button>
       </div>
@@ -50,16 +50,16 @@ export function SendPanel({ plan }: { readonly plan: Result<SendPlan> | undefine
         </ul>
       )}
       <div className="run-does">
-        <Button kind="main" off={busy || plan?.ok === false} onPress={() => send(false)}>
+        <Button kind="main" disabled={busy || plan?.ok === false} onPress={() => send(false)}>
           {replace ? 'Replace and send' : 'Send the sheets'}
         </Button>
         {all && (
-          <Button off={busy} onPress={() => void proveJob(job)}>
+          <Button disabled={busy} onPress={() => void proveOpenJob(job)}>
             Prove the files in the folder
           </Button>
         )}
         {ofThis && wasHeld(sending.state) && (
-          <Button off={busy} onPress={() => send(true)}>
+          <Button disabled={busy} onPress={() => send(true)}>
             Send despite the faults
           </Button>
         )}

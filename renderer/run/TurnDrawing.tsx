@@ -4,28 +4,28 @@ import type { Turn } from '../../shared/geometry/turn.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { type DrawnPass, type DrawnPiece, sceneOf } from './turnScene.ts';
 
-const LONGEST = 190;
-const TOP = 58;
-const MARGIN = 30;
-const BETWEEN = 116;
+const LONGEST_SIDE_PX = 190;
+const TOP_PX = 58;
+const MARGIN_PX = 30;
+const GAP_PX = 116;
 /** So many pieces are drawn with their heads; more would only blur. */
-const MOST_HEADS = 60;
+const MAX_HEADS = 60;
 
 export function TurnDrawing({ job, turn }: { readonly job: Job; readonly turn: Turn }) {
-  const { size, passes } = sceneOf(job, turn, LONGEST);
-  const width = 2 * (MARGIN + size.w) + BETWEEN;
-  const second = MARGIN + size.w + BETWEEN;
+  const { size, passes } = sceneOf(job, turn, LONGEST_SIDE_PX);
+  const width = 2 * (MARGIN_PX + size.w) + GAP_PX;
+  const second = MARGIN_PX + size.w + GAP_PX;
   const itself = job.brief.work.style === 'perfecting';
   return (
     <figure className="turn-figure">
       <svg
         className="turn-drawing"
-        viewBox={`0 0 ${width} ${TOP + size.h + 62}`}
+        viewBox={`0 0 ${width} ${TOP_PX + size.h + 62}`}
         role="img"
         aria-label={inWords(passes, turn)}
       >
-        <Pass pass={passes[0]} size={size} x={MARGIN} />
-        <Movement turn={turn} x={MARGIN + size.w + BETWEEN / 2} y={TOP + size.h / 2} itself={itself} />
+        <Pass pass={passes[0]} size={size} x={MARGIN_PX} />
+        <Movement turn={turn} x={MARGIN_PX + size.w + GAP_PX / 2} y={TOP_PX + size.h / 2} itself={itself} />
         <Pass pass={passes[1]} size={size} x={second} />
       </svg>
       <figcaption className="soft">
@@ -41,7 +41,7 @@ function Pass({ pass, size, x }: { readonly pass: DrawnPass; readonly size: Size
   const { w, h } = size;
   const guided = (side: 'left' | 'right') => (side === 'left' ? -9 : w + 3);
   return (
-    <g transform={`translate(${x} ${TOP})`}>
+    <g transform={`translate(${x} ${TOP_PX})`}>
       <path d={`M${w / 2} -14V-32M${w / 2 - 5} -26 ${w / 2} -33 ${w / 2 + 5} -26`} className="turn-feed" />
       <text x={w / 2} y={-40} className="turn-strong">
         Pass {pass.side}: {leads === 'lead' ? 'lead edge' : 'tail leads'}
@@ -49,7 +49,7 @@ function Pass({ pass, size, x }: { readonly pass: DrawnPass; readonly size: Size
       <rect width={w} height={h} className="turn-sheet" />
       <path d={`M0 -5H${w}`} className={leads === 'lead' ? 'turn-lead' : 'turn-lead tail'} />
       {pieces.map((piece) => (
-        <Piece key={`${piece.x} ${piece.y}`} piece={piece} heads={pieces.length <= MOST_HEADS} />
+        <Piece key={`${piece.x} ${piece.y}`} piece={piece} heads={pieces.length <= MAX_HEADS} />
       ))}
       {(guide === undefined ? (['left', 'right'] as const) : [guide]).map((side) => (
         <rect key={side} x={guided(side)} y={h * 0.3} width={6} height={h * 0.4} className="turn-guide" />

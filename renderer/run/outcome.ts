@@ -1,16 +1,16 @@
 // How a sending or a proving has ended, in one sentence.
-import type { SendState, Sent } from '../../shared/contract/sending.ts';
-import type { Tone } from '../controls/Note.tsx';
+import type { SendState, SentSheets } from '../../shared/contract/sending.ts';
+import type { NoteTone } from '../controls/Note.tsx';
 import type { Sending } from '../state/sendingState.ts';
 
 /** What is said of it, and how it is meant. */
-export interface Said {
-  readonly tone: Tone;
+export interface OutcomeNote {
+  readonly tone: NoteTone;
   readonly says: string;
 }
 
 /** What came of it; nothing while it is under way, and where it failed the fault says it. */
-export function outcomeOf({ what, job, state }: Sending): Said | undefined {
+export function outcomeOf({ what, job, state }: Sending): OutcomeNote | undefined {
   const { title } = job.brief;
   if (state.at === 'cancelled') {
     return what === 'send'
@@ -21,7 +21,7 @@ export function outcomeOf({ what, job, state }: Sending): Said | undefined {
   return what === 'send' ? ofSending(title, state.sent) : ofProving(title, state.sent);
 }
 
-function ofSending(title: string, { held, folder, proof }: Sent): Said {
+function ofSending(title: string, { held, folder, proof }: SentSheets): OutcomeNote {
   const faults = proof.findings.length;
   if (held) {
     return {
@@ -34,7 +34,7 @@ function ofSending(title: string, { held, folder, proof }: Sent): Said {
     : { tone: 'ask', says: `${title} is in ${folder.place}, sent despite ${faultsOf(faults)}.` };
 }
 
-function ofProving(title: string, { folder, proof }: Sent): Said {
+function ofProving(title: string, { folder, proof }: SentSheets): OutcomeNote {
   const faults = proof.findings.length;
   return faults === 0
     ? { tone: 'good', says: `The files of ${title} in ${folder.place} are right.` }

@@ -13,7 +13,7 @@ export interface SheetView {
 /** Room around a fitted sheet, in px: for the rulers, the lead edge and the handles. */
 const FITTED_MARGIN_PX = 64;
 /** So much of the sheet always stays in the window, in px. */
-const LEAST_SEEN_PX = 80;
+const MIN_SEEN_PX = 80;
 
 /** How a sheet of some size is looked at. */
 export function createSheetView() {
@@ -25,7 +25,7 @@ export function createSheetView() {
   }));
   const look = (view: View) => {
     const { window } = store.getState();
-    store.setState({ view: keepInSight(view, window, sheet, LEAST_SEEN_PX), fitted: false });
+    store.setState({ view: keepInSight(view, window, sheet, MIN_SEEN_PX), fitted: false });
   };
   const showWhole = () => {
     const { window } = store.getState();

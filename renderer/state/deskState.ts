@@ -1,13 +1,13 @@
-// What lies around the job: the settings, the file it is saved in, the state of its art, and boxes that want an answer.
+// What lies around the job: the settings, the file it is saved in, the state of its art, and dialogs that want an answer.
 import type { StateCreator } from 'zustand';
 import type { Beginning } from '../../shared/contract/app.ts';
 import type { ArtState } from '../../shared/contract/art.ts';
 import type { ArtHandle, FileEntry } from '../../shared/contract/handles.ts';
-import type { Kept, OpenJob, Recent } from '../../shared/contract/openJob.ts';
+import type { OpenJob, Recent, UnsavedJob } from '../../shared/contract/openJob.ts';
 import type { Settings } from '../../shared/contract/settings.ts';
 import { USUAL_FILE_NAMES } from '../../shared/job/fileNames.ts';
 import type { Job } from '../../shared/job/job.ts';
-import type { BoxShown } from './boxes.ts';
+import type { DialogShown } from './dialogs.ts';
 import { replacePresent } from './history.ts';
 import type { JobState } from './jobState.ts';
 import type { ViewState } from './viewState.ts';
@@ -18,7 +18,7 @@ export interface DeskState {
   readonly settings: Settings;
   readonly recents: readonly Recent[];
   /** Jobs left behind by a crash, until each is taken up or let go. */
-  readonly kept: readonly Kept[];
+  readonly kept: readonly UnsavedJob[];
   /** Where the job is saved; none for a job that never was. */
   readonly file: FileEntry | undefined;
   /** The job as its file holds it. */
@@ -28,8 +28,8 @@ export interface DeskState {
   readonly artNames: Readonly<Record<ArtHandle, string>>;
   /** What the person should know of the job as it was opened or laid out, in words. */
   readonly notices: readonly string[];
-  /** The boxes that are open, the one on top last. */
-  readonly boxes: readonly BoxShown[];
+  /** The dialogs that are open, the one on top last. */
+  readonly dialogs: readonly DialogShown[];
   /** The last thing that was done and cannot be seen otherwise, in words. */
   readonly said: string;
 
@@ -39,8 +39,8 @@ export interface DeskState {
   readonly settleSaved: (file: FileEntry, job: Job) => void;
   readonly noteArt: (states: readonly ArtState[]) => void;
   readonly nameArt: (names: Readonly<Record<ArtHandle, string>>) => void;
-  readonly openBox: (box: BoxShown) => void;
-  readonly closeBox: (box: BoxShown) => void;
+  readonly openDialog: (dialog: DialogShown) => void;
+  readonly closeDialog: (dialog: DialogShown) => void;
   readonly say: (words: string) => void;
 }
 
@@ -59,7 +59,7 @@ export const deskState: StateCreator<JobState & ViewState & DeskState, [], [], D
   artStates: {},
   artNames: {},
   notices: [],
-  boxes: [],
+  dialogs: [],
   said: '',
 
   lay: ({ job, file, unsaved, art, artNames, notices }) => {
@@ -84,8 +84,8 @@ export const deskState: StateCreator<JobState & ViewState & DeskState, [], [], D
   },
   noteArt: (states) => set({ artStates: { ...get().artStates, ...byArt(states) } }),
   nameArt: (names) => set({ artNames: { ...get().artNames, ...names } }),
-  openBox: (box) => set({ boxes: [...get().boxes, box] }),
-  closeBox: (box) => set({ boxes: get().boxes.filter((b) => b !== box) }),
+  openDialog: (dialog) => set({ dialogs: [...get().dialogs, dialog] }),
+  closeDialog: (dialog) => set({ dialogs: get().dialogs.filter((b) => b !== dialog) }),
   say: (said) => set({ said }),
 });
 

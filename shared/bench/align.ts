@@ -1,7 +1,7 @@
 // Aligning and distributing: how far each of several pieces moves to stand in line or at equal gaps.
 import { around } from '../geometry/rect.ts';
 import type { Rect } from '../geometry/space.ts';
-import { type Axis, lengthAlong, spanOf } from './axis.ts';
+import { lengthAlong, type SheetAxis, spanOf } from './axis.ts';
 
 /** What pieces are brought in line by: an edge, named as the printer meets it, or their middles. */
 export const ALIGNMENTS = ['left', 'middle-across', 'right', 'lead', 'middle-along', 'tail'] as const;
@@ -9,7 +9,7 @@ export const ALIGNMENTS = ['left', 'middle-across', 'right', 'lead', 'middle-alo
 export type Alignment = (typeof ALIGNMENTS)[number];
 
 /** How far a piece moves, in pt. */
-export interface Shift {
+export interface PieceShift {
   readonly dx: number;
   readonly dy: number;
 }
@@ -19,7 +19,7 @@ export function align(
   trims: readonly Rect<'side1'>[],
   by: Alignment,
   frame: Rect<'side1'> | undefined = around(trims),
-): readonly Shift[] {
+): readonly PieceShift[] {
   if (frame === undefined) return [];
   const [axis, share] = WHERE[by];
   const { from, to } = spanOf(frame, axis);
@@ -30,7 +30,7 @@ export function align(
 }
 
 /** For each alignment its axis, and the share of the free room that lies before the piece. */
-const WHERE: Readonly<Record<Alignment, readonly [Axis, number]>> = {
+const WHERE: Readonly<Record<Alignment, readonly [SheetAxis, number]>> = {
   left: ['x', 0],
   'middle-across': ['x', 0.5],
   right: ['x', 1],
@@ -43,7 +43,11 @@ const WHERE: Readonly<Record<Alignment, readonly [Axis, number]>> = {
  * The shifts that put equal gaps between these trims along an axis, in the order of their middles. The first stays;
  * without `gap` (pt) the last stays too, and what is between them is shared out.
  */
-export function distribute(trims: readonly Rect<'side1'>[], axis: Axis, gap?: number): readonly Shift[] {
+export function distribute(
+  trims: readonly Rect<'side1'>[],
+  axis: SheetAxis,
+  gap?: number,
+): readonly PieceShift[] {
   const order = trims
     .map((trim, i) => ({ i, span: spanOf(trim, axis) }))
     .sort((a, b) => a.span.from + a.span.to - b.span.from - b.span.to);
@@ -60,6 +64,6 @@ export function distribute(trims: readonly Rect<'side1'>[], axis: Axis, gap?: nu
   return shifts;
 }
 
-function along(axis: Axis, by: number): Shift {
+function along(axis: SheetAxis, by: number): PieceShift {
   return axis === 'x' ? { dx: by, dy: 0 } : { dx: 0, dy: by };
 }

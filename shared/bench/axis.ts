@@ -3,9 +3,9 @@ import type { Rect, Size, Space } from '../geometry/space.ts';
 import type { Turn } from '../geometry/turn.ts';
 
 /** `x` runs across the feed, `y` along it, towards the lead edge. */
-export type Axis = 'x' | 'y';
+export type SheetAxis = 'x' | 'y';
 
-export const AXES: readonly Axis[] = ['x', 'y'];
+export const AXES: readonly SheetAxis[] = ['x', 'y'];
 
 /** A stretch of one axis, in pt. */
 export interface Span {
@@ -13,7 +13,7 @@ export interface Span {
   readonly to: number;
 }
 
-export function spanOf(rect: Rect<Space>, axis: Axis): Span {
+export function spanOf(rect: Rect<Space>, axis: SheetAxis): Span {
   return axis === 'x' ? { from: rect.x, to: rect.x + rect.w } : { from: rect.y, to: rect.y + rect.h };
 }
 
@@ -23,10 +23,10 @@ export function meet(a: Span, b: Span): boolean {
 }
 
 /** The axis along which places change when the sheet is turned: the one whose two margins register. */
-export function mirroredAxis(turn: Turn): Axis {
+export function mirroredAxis(turn: Turn): SheetAxis {
   return turn === 'side-to-side' ? 'x' : 'y';
 }
 
-export function lengthAlong(size: Size, axis: Axis): number {
+export function lengthAlong(size: Size, axis: SheetAxis): number {
   return axis === 'x' ? size.w : size.h;
 }

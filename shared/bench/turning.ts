@@ -1,7 +1,7 @@
 // Turning by hand: an edge of the paper is taken and carried over to the other side, and the eye sees it in perspective.
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Turn } from '../geometry/turn.ts';
-import type { Axis } from './axis.ts';
+import type { SheetAxis } from './axis.ts';
 
 /** The turn that carrying this edge over makes. */
 export function turnByEdge(edge: SheetEdge): Turn {
@@ -24,13 +24,13 @@ export function showsOther(angle: number): boolean {
 }
 
 /** What the paper does when it is let go at this angle: it falls to the nearer side. */
-export function letGo(angle: number): 'falls back' | 'turns over' {
+export function whereItFalls(angle: number): 'falls back' | 'turns over' {
   return showsOther(angle) ? 'turns over' : 'falls back';
 }
 
 /** How the eye sees a page of the turning paper: a point `p` of the axis that turns lands at scale * p / w(p). */
 export interface Pose {
-  readonly axis: Axis;
+  readonly axis: SheetAxis;
   readonly scale: number;
   /** The depth w(p) = depth + tilt * p divides both coordinates. */
   readonly tilt: number;
@@ -39,7 +39,7 @@ export interface Pose {
 
 export interface Grip {
   /** The axis along which the grabbed edge travels. */
-  readonly axis: Axis;
+  readonly axis: SheetAxis;
   /** Whether the edge was taken at the high end of that axis (1) or at the low end (-1). */
   readonly end: 1 | -1;
   /** How far from the middle it was taken. */
@@ -75,7 +75,7 @@ export function see(
 }
 
 /** The pose as the sixteen numbers of a 4 x 4 matrix, column by column, for a page whose origin is its middle. */
-export function matrixOf(pose: Pose): readonly number[] {
+export function cssMatrixOf(pose: Pose): readonly number[] {
   const turns = [pose.scale, 0, 0, pose.tilt];
   const x = pose.axis === 'x' ? turns : [1, 0, 0, 0];
   const y = pose.axis === 'y' ? [0, pose.scale, 0, pose.tilt] : [0, 1, 0, 0];

@@ -8,20 +8,20 @@ export interface TypeRun {
 }
 
 /** Fewer letters than this say nothing about a page: a mark, a folio, a line on a spine. */
-const TELLING_LETTERS = 8;
+const MIN_LETTERS = 8;
 /** The share of the letters that must agree. */
-const CLEAR_SHARE = 0.75;
+const MIN_CLEAR_SHARE = 0.75;
 /** How far, in degrees, a line may lean from a quarter turn and still count to it. */
-const LEAN = 20;
+const MAX_LEAN_DEGREES = 20;
 
 /** The head that most of the type on the page has, or `undefined` where there is little type or it runs every way. */
 export function headOfType(runs: readonly TypeRun[]): Head | undefined {
   const all = runs.reduce((sum, run) => sum + run.letters, 0);
-  if (all < TELLING_LETTERS) return undefined;
+  if (all < MIN_LETTERS) return undefined;
   return HEADS.find(
     (head) =>
-      runs.reduce((sum, run) => sum + (apart(run.angle, head) <= LEAN ? run.letters : 0), 0) >=
-      CLEAR_SHARE * all,
+      runs.reduce((sum, run) => sum + (apart(run.angle, head) <= MAX_LEAN_DEGREES ? run.letters : 0), 0) >=
+      MIN_CLEAR_SHARE * all,
   );
 }
 

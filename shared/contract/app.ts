@@ -1,7 +1,7 @@
 // The shell around the window: what it is told at the start, and what it is shown of the window.
 import type { ActionName } from './actions.ts';
 import type { FileEntry } from './handles.ts';
-import type { Kept, Recent } from './openJob.ts';
+import type { Recent, UnsavedJob } from './openJob.ts';
 import type { Settings } from './settings.ts';
 
 /** What the window needs to begin. */
@@ -14,7 +14,7 @@ export interface Beginning {
   readonly settings: Settings;
   readonly recents: readonly Recent[];
   /** Jobs left behind by a crash. */
-  readonly kept: readonly Kept[];
+  readonly kept: readonly UnsavedJob[];
   /** Jobs that the person asked to open before the window was there. */
   readonly asked: readonly FileEntry[];
 }
@@ -25,7 +25,7 @@ export interface Shown {
   readonly title: string;
   readonly unsaved: boolean;
   /** Actions that cannot be done now. */
-  readonly off: readonly ActionName[];
+  readonly disabled: readonly ActionName[];
   /** Actions that are called otherwise now: `Undo Move piece`. */
   readonly labels: Readonly<Partial<Record<ActionName, string>>>;
 }

@@ -39,7 +39,7 @@ export const ASK_SCHEMAS: AskSchemas = {
     show: z.strictObject({
       title,
       unsaved: z.boolean(),
-      off: z.array(z.enum(ACTION_NAMES)),
+      disabled: z.array(z.enum(ACTION_NAMES)),
       labels: z.partialRecord(z.enum(ACTION_NAMES), words(200)),
     }),
     close: nothing,

@@ -8,10 +8,10 @@ import type { Job } from '../job/job.ts';
 import type { Library } from '../library/library.ts';
 import type { FoundTrim } from '../pdf/art/findTrim.ts';
 import type { RunLog } from '../run/logText.ts';
-import type { Run } from '../run/run.ts';
+import type { PrintRun } from '../run/run.ts';
 import type { Beginning, Shown } from './app.ts';
 import type { Art, ArtState, CheckArtAsk, TrimAsk } from './art.ts';
-import type { Choice, FileKind, ListAsk, Listing } from './choosing.ts';
+import type { ChooserAnswer, FileKind, ListAsk, Listing } from './choosing.ts';
 import type { GangAsk } from './ganging.ts';
 import type {
   ArtHandle,
@@ -66,10 +66,10 @@ export interface Calls {
     close(): null;
   };
   readonly choose: {
-    files(ask: { readonly kind: FileKind; readonly many: boolean }): Choice<readonly FileEntry[]>;
+    files(ask: { readonly kind: FileKind; readonly many: boolean }): ChooserAnswer<readonly FileEntry[]>;
     /** A place for a new file. Whether an existing one may be overwritten the dialog has asked. */
-    newFile(ask: { readonly name: string }): Choice<FileEntry>;
-    folder(ask: { readonly title: string }): Choice<FolderEntry>;
+    newFile(ask: { readonly name: string }): ChooserAnswer<FileEntry>;
+    folder(ask: { readonly title: string }): ChooserAnswer<FolderEntry>;
   };
   /** For the window's own chooser. Refused (`browsing-off`) where the shell has dialogs. */
   readonly files: {
@@ -128,7 +128,7 @@ export interface Calls {
     /** Writes the packing slip of a delivery beside the job's file. */
     packingSlip(ask: SlipAsk): Result<FileEntry>;
     /** Every run that was begun on this machine and whose log is still there, of all jobs. */
-    all(): readonly Run[];
+    all(): readonly PrintRun[];
   };
 }
 

@@ -6,7 +6,7 @@ export const FILE_KINDS = ['job', 'art', 'brief', 'library'] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
 /** What came of a dialog. `no-dialog`: this shell has none, so the window shows its own chooser. */
-export type Choice<T> =
+export type ChooserAnswer<T> =
   | { readonly kind: 'chosen'; readonly chosen: T }
   | { readonly kind: 'cancelled' }
   | { readonly kind: 'no-dialog' };

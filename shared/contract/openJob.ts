@@ -41,7 +41,7 @@ export interface KeepAsk {
 }
 
 /** A job that a host left behind unsaved. */
-export interface Kept {
+export interface UnsavedJob {
   readonly kept: KeptHandle;
   readonly title: string;
   /** The file it was opened from or last saved to. */

@@ -35,13 +35,13 @@ export interface PlannedFile {
 /** How far a sending or a proving has come. */
 export type SendState =
   | { readonly at: 'under-way'; readonly progress: SendProgress }
-  | { readonly at: 'done'; readonly sent: Sent }
+  | { readonly at: 'done'; readonly sent: SentSheets }
   /** Nothing half written was left behind. */
   | { readonly at: 'failed'; readonly fault: Fault }
   | { readonly at: 'cancelled' };
 
 /** What came of it. */
-export interface Sent {
+export interface SentSheets {
   /** The proof found faults, so nothing was left in the folder. */
   readonly held: boolean;
   readonly folder: FolderEntry;

@@ -1,8 +1,8 @@
 // Register at the knife: how far an error in the size of the paper parts a cut from the image of either side.
-import { type Hold, paperError } from '../geometry/register.ts';
+import { paperError, type SheetHold } from '../geometry/register.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import { turnOf, type Work } from '../geometry/work.ts';
-import { dimensionOf, opposite } from './lie.ts';
+import { dimensionOf, oppositeEdge } from './lie.ts';
 import type { CutRegister } from './order.ts';
 
 /**
@@ -13,7 +13,7 @@ import type { CutRegister } from './order.ts';
  *
  * @source Derived; proved by laying, turning and cutting wrong sheets in the tests.
  */
-export function cutRegister(from: SheetEdge, work: Work, hold: Hold): CutRegister {
+export function cutRegister(from: SheetEdge, work: Work, hold: SheetHold): CutRegister {
   const dimension = dimensionOf(from);
   const first = dimension === 'width' ? hold.across : hold.along;
   const register = { dimension, from, side1: shareFrom(from, first) };
@@ -26,5 +26,5 @@ export function cutRegister(from: SheetEdge, work: Work, hold: Hold): CutRegiste
 
 function shareFrom(from: SheetEdge, laid: SheetEdge | 'centre'): 0 | 0.5 | 1 {
   if (laid === 'centre') return 0.5;
-  return laid === opposite(from) ? 1 : 0;
+  return laid === oppositeEdge(from) ? 1 : 0;
 }

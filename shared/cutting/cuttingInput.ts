@@ -1,5 +1,5 @@
 // What has to be known of a sheet before its cuts can be planned.
-import type { Hold } from '../geometry/register.ts';
+import type { SheetHold } from '../geometry/register.ts';
 import type { Size } from '../geometry/space.ts';
 import type { Work } from '../geometry/work.ts';
 import type { Design } from '../layout/forms.ts';
@@ -8,7 +8,7 @@ import type { Unit } from '../units/length.ts';
 import type { Cutter } from './cutter.ts';
 
 /** The sheets to be cut, and the thickness of one in pt. Both more than 0. */
-export interface Run {
+export interface PrintedPile {
   readonly sheets: number;
   readonly caliper: number;
 }
@@ -19,10 +19,10 @@ export interface CuttingInput {
   readonly arrangement: readonly Position[];
   readonly designs: readonly Design[];
   readonly work: Work;
-  readonly hold: Hold;
+  readonly hold: SheetHold;
   readonly cutter: Cutter;
   /** The sheets to be cut and their caliper, where they are known. */
-  readonly run?: Run;
+  readonly run?: PrintedPile;
   /** The unit that refusals and notices speak in. */
   readonly unit: Unit;
 }

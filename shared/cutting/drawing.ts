@@ -1,32 +1,32 @@
 // The drawing of one step: the table of the guillotine from above, the person standing below.
 import { centre, holds } from '../geometry/rect.ts';
 import type { Point, Rect, Size } from '../geometry/space.ts';
-import type { Block } from '../pdf/document/block.ts';
+import type { PageBlock } from '../pdf/document/block.ts';
 import type { Measures, Style } from '../pdf/document/setWords.ts';
 import { box, line, type Shape } from '../pdf/document/shape.ts';
 import type { Unit } from '../units/length.ts';
 import { drawTurnArrow } from './drawTurnArrow.ts';
-import { hatch } from './hatch.ts';
+import { hatchLines } from './hatch.ts';
 import { type LaidStack, layOnTable } from './layOnTable.ts';
-import type { CutStep, CuttingOrder, Outcome } from './order.ts';
+import type { CutOutcome, CutStep, CuttingOrder } from './order.ts';
 import { showOnScale } from './showOnScale.ts';
 import { sayEdge } from './words.ts';
 
 const PLAIN: Style = { size: 7.5, weight: 'plain', tone: 'ink' };
 const NUMBER: Style = { size: 10, weight: 'strong', tone: 'ink' };
 /** A number smaller than this is not read, and left out. */
-const SMALLEST = 4;
+const MIN_TYPE_PT = 4;
 /** The height of figures as a share of the type's size. */
-const FIGURE = 0.73;
+const FIGURE_HEIGHT_SHARE = 0.73;
 
 /** Beside the stack stand the distance and the side guide, above it the back gauge, above and below it words. */
 const SURROUND = { beside: 40, above: 20, below: 18 };
-const BAR = 5;
-const BEYOND = 8;
+const BAR_PT = 5;
+const OVERHANG_PT = 8;
 const OUTLINE = { tone: 'ink', width: 0.8 } as const;
 const FINE = { tone: 'soft', width: 0.4 } as const;
 const KNIFE = { tone: 'ink', width: 1.6, dash: [5, 3] } as const;
-const ARROW = 12;
+const ARROW_PT = 12;
 
 /**
  * The drawing of a step in `room` (pt): the back gauge at the top, the side guide at its hand, the stack as it lies,
@@ -39,7 +39,7 @@ export function drawStep(
   room: Size,
   unit: Unit,
   measures: Measures,
-): Block {
+): PageBlock {
   const laid = layOnTable(step, room, SURROUND);
   const [{ behind, inFront }] = step.parts;
   const alike = step.parts.length === 1 ? '' : `, ${step.parts.length} stacks`;
@@ -55,19 +55,19 @@ export function drawStep(
       ...drawDistance(step, laid, showOnScale(step.distance, unit), measures, room),
       caption(`back gauge: ${sayEdge(step.gauge)}`, -9),
       caption(`${step.side.hand} guide: ${sayEdge(step.side.edge)}${alike}`, -room.h + 4),
-      ...drawTurnArrow(step.turned, arrowAt(step, room), ARROW),
+      ...drawTurnArrow(step.turned, arrowAt(step, room), ARROW_PT),
     ],
   };
 }
 
 function drawOutcome(
   { arrangement }: CuttingOrder,
-  outcome: Outcome,
+  outcome: CutOutcome,
   { toTable }: LaidStack,
   measures: Measures,
 ): readonly Shape[] {
   const area = toTable(outcome.area);
-  if (outcome.becomes === 'waste') return [hatch(area, FINE), box(area, { stroke: OUTLINE })];
+  if (outcome.becomes === 'waste') return [hatchLines(area, FINE), box(area, { stroke: OUTLINE })];
   const widest = measures[NUMBER.weight](`${arrangement.length}`);
   return arrangement.flatMap(({ trim }, i) =>
     holds(outcome.area, trim) ? drawPiece(toTable(trim), `${i + 1}`, widest, measures) : [],
@@ -78,9 +78,9 @@ function drawOutcome(
 function drawPiece(trim: Rect, number: string, widest: number, measures: Measures): readonly Shape[] {
   const size = Math.min(NUMBER.size, trim.h * 0.7, (trim.w * 0.8) / widest);
   const outline = box(trim, { fill: 'pale', stroke: OUTLINE });
-  if (size < SMALLEST) return [outline];
+  if (size < MIN_TYPE_PT) return [outline];
   const { x, y } = centre(trim);
-  const at = { x: x - (measures[NUMBER.weight](number) * size) / 2, y: y - (FIGURE * size) / 2 };
+  const at = { x: x - (measures[NUMBER.weight](number) * size) / 2, y: y - (FIGURE_HEIGHT_SHARE * size) / 2 };
   return [outline, { kind: 'words', words: number, at, head: 0, ...NUMBER, size }];
 }
 
@@ -89,14 +89,17 @@ function drawGuides({ side }: CutStep, { x, y, w, h }: Rect): readonly Shape[] {
   const top = y + h;
   const long = Math.min(h, Math.max(h * 0.4, 12));
   return [
-    box({ x: x - BEYOND, y: top, w: w + 2 * BEYOND, h: BAR }, { fill: 'ink' }),
-    box({ x: side.hand === 'left' ? x - BAR : x + w, y: top - long, w: BAR, h: long }, { fill: 'soft' }),
+    box({ x: x - OVERHANG_PT, y: top, w: w + 2 * OVERHANG_PT, h: BAR_PT }, { fill: 'ink' }),
+    box(
+      { x: side.hand === 'left' ? x - BAR_PT : x + w, y: top - long, w: BAR_PT, h: long },
+      { fill: 'soft' },
+    ),
   ];
 }
 
 function drawKnife({ distance }: CutStep, { stack, scale }: LaidStack): readonly Shape[] {
   const y = stack.y + stack.h - distance * scale;
-  return [line({ x: stack.x - BEYOND, y }, { x: stack.x + stack.w + BEYOND, y }, KNIFE)];
+  return [line({ x: stack.x - OVERHANG_PT, y }, { x: stack.x + stack.w + OVERHANG_PT, y }, KNIFE)];
 }
 
 /** The distance from the gauge to the knife, on the side that has no guide. */
@@ -108,13 +111,13 @@ function drawDistance(
   room: Size,
 ): readonly Shape[] {
   const away = side.hand === 'left' ? 1 : -1;
-  const x = (away === 1 ? stack.x + stack.w : stack.x) + away * (BEYOND + 5);
+  const x = (away === 1 ? stack.x + stack.w : stack.x) + away * (OVERHANG_PT + 5);
   const top = stack.y + stack.h;
   const knife = top - distance * scale;
   const tick = (y: number) => line({ x: x - 3, y }, { x: x + 3, y }, OUTLINE);
   const long = measures[NUMBER.weight](words) * NUMBER.size;
   const start = Math.max(-room.h, Math.min((top + knife) / 2 - long / 2, -long));
-  const baseline = away === 1 ? x + 4 + FIGURE * NUMBER.size : x - 4;
+  const baseline = away === 1 ? x + 4 + FIGURE_HEIGHT_SHARE * NUMBER.size : x - 4;
   return [
     line({ x, y: top }, { x, y: knife }, OUTLINE),
     tick(top),
@@ -126,7 +129,7 @@ function drawDistance(
 /** In the lower corner on the side of the guide, which nothing else takes. */
 function arrowAt({ side }: CutStep, room: Size): Point {
   const aside = SURROUND.beside / 2 - 2;
-  return { x: side.hand === 'left' ? aside : room.w - aside, y: -room.h + SURROUND.below + ARROW };
+  return { x: side.hand === 'left' ? aside : room.w - aside, y: -room.h + SURROUND.below + ARROW_PT };
 }
 
 /** Words about a point, moved as far as they must be to stay in the room. */

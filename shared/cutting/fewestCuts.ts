@@ -1,5 +1,13 @@
 // How many cuts free every piece of a part, if the machine sets no limits.
-import { boundsOf, clearLines, type Field, keyOf, type LineWay, type Part, partAt } from './field.ts';
+import {
+  boundsOfPieces,
+  type CuttingGrid,
+  clearLines,
+  type LineWay,
+  type Part,
+  partAt,
+  partKey,
+} from './cuttingGrid.ts';
 import { CLOCKWISE } from './lie.ts';
 
 const WAYS: readonly LineWay[] = ['up', 'across'];
@@ -12,20 +20,20 @@ const WAYS: readonly LineWay[] = ['up', 'across'];
  * line is tried until `effort` is spent (about the number of pieces looked at, over all parts); from then on only the
  * last line of each direction is, which is as good for a grid. With infinite effort the answer is the fewest there are.
  */
-export function fewestCuts(field: Field, effort: number): (part: Part) => number {
+export function fewestCuts(field: CuttingGrid, effort: number): (part: Part) => number {
   const known = new Map<string, number>();
   let spent = 0;
 
   function withTrims(part: Part): number {
     if (part.pieces.length === 0) return 0;
-    const bounds = boundsOf(field, part.pieces);
+    const bounds = boundsOfPieces(field, part.pieces);
     const trims = CLOCKWISE.filter((edge) => bounds[edge] !== part[edge]).length;
     return trims + between({ ...bounds, pieces: part.pieces });
   }
 
   function between(part: Part): number {
     if (part.pieces.length === 1) return 0;
-    const key = keyOf(part);
+    const key = partKey(part);
     const before = known.get(key);
     if (before !== undefined) return before;
     let fewest = Infinity;

@@ -1,14 +1,14 @@
 // Arrangements that no guillotine can cut: which pieces are in the way of every cut from edge to edge.
 import {
-  boundsOf,
+  boundsOfPieces,
+  type CuttingGrid,
   clearLines,
-  type Field,
   type LineWay,
   type Part,
   partAt,
-  spanOf,
-  trimOf,
-} from './field.ts';
+  spanOfTrim,
+  trimOfPiece,
+} from './cuttingGrid.ts';
 
 /** A part with no way through, and the cut that comes nearest to one. */
 export interface NoWayThrough {
@@ -24,9 +24,9 @@ export interface NoWayThrough {
  * The first part that cannot be cut, or `undefined` if the whole can. Which cuts are made first does not matter: a cut
  * from edge to edge never closes the way to another.
  */
-export function noWayThrough(field: Field, part: Part): NoWayThrough | undefined {
+export function noWayThrough(field: CuttingGrid, part: Part): NoWayThrough | undefined {
   if (part.pieces.length <= 1) return undefined;
-  const inner: Part = { ...boundsOf(field, part.pieces), pieces: part.pieces };
+  const inner: Part = { ...boundsOfPieces(field, part.pieces), pieces: part.pieces };
   for (const way of ['up', 'across'] as const) {
     const [line] = clearLines(field, inner, way);
     if (line === undefined) continue;
@@ -37,16 +37,16 @@ export function noWayThrough(field: Field, part: Part): NoWayThrough | undefined
 }
 
 /** The cut along some trim, inside the part, that runs through the fewest pieces. */
-function nearestCut(field: Field, part: Part): NoWayThrough {
+function nearestCut(field: CuttingGrid, part: Part): NoWayThrough {
   let nearest: NoWayThrough | undefined;
   for (const piece of part.pieces) {
     for (const edge of ['right', 'left', 'lead', 'tail'] as const) {
       const way: LineWay = edge === 'left' || edge === 'right' ? 'up' : 'across';
-      const line = trimOf(field, piece)[edge];
-      const [first, last] = spanOf(part, way);
+      const line = trimOfPiece(field, piece)[edge];
+      const [first, last] = spanOfTrim(part, way);
       if (line === first || line === last) continue;
       const through = part.pieces.filter((other) => {
-        const [from, to] = spanOf(trimOf(field, other), way);
+        const [from, to] = spanOfTrim(trimOfPiece(field, other), way);
         return from < line && line < to;
       });
       if (nearest === undefined || through.length < nearest.through.length) {

@@ -14,7 +14,7 @@ function afterTurns(back: SheetEdge, turns: number): SheetEdge {
 }
 
 /** The edge across from this one. */
-export function opposite(edge: SheetEdge): SheetEdge {
+export function oppositeEdge(edge: SheetEdge): SheetEdge {
   return afterTurns(edge, 2);
 }
 

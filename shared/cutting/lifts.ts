@@ -1,11 +1,11 @@
 // Lifts: how many piles the printed sheets make at the guillotine.
 import { TOLERANCE } from '../geometry/tolerance.ts';
 import type { Cutter } from './cutter.ts';
-import type { Run } from './cuttingInput.ts';
+import type { PrintedPile } from './cuttingInput.ts';
 import type { Lifts } from './order.ts';
 
 /** As few lifts as the cutter allows, as even as can be. A cutter that takes not even one sheet gives none. */
-export function liftsOf({ sheets, caliper }: Run, cutter: Cutter): Lifts {
+export function liftsOf({ sheets, caliper }: PrintedPile, cutter: Cutter): Lifts {
   const highest = Math.min(cutter.opening, cutter.mostStack);
   const most = Math.floor((highest + TOLERANCE) / caliper);
   if (most < 1) return { sheets: [], height: 0 };

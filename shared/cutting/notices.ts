@@ -11,7 +11,7 @@ import type { CutPart, CutStep, CuttingOrder } from './order.ts';
 import { sayList, sayMany } from './sayList.ts';
 
 /** A strip no wider than this tears or bends rather than being cut. @source common practice, no source */
-const SLIVER = 3 * POINTS_PER.mm;
+const MIN_OFFCUT_PT = 3 * POINTS_PER.mm;
 
 /** In words, what matters for the whole order first, then for single steps, then the cautions. */
 export function noticesOf(order: Omit<CuttingOrder, 'notices'>, input: CuttingInput): readonly string[] {
@@ -54,7 +54,7 @@ function stepNotices(steps: readonly CutStep[], input: CuttingInput): string[] {
     (step) => step.kind === 'common' && step.parts.some((part) => bleedsMeet(part, input)),
   );
   const slivers = steps.filter(
-    (step) => wasteWidth(step) !== undefined && within(wasteWidth(step) ?? 0, SLIVER),
+    (step) => wasteWidth(step) !== undefined && within(wasteWidth(step) ?? 0, MIN_OFFCUT_PT),
   );
   const say = (found: readonly CutStep[], what: (which: string) => string) =>
     found.length === 0
@@ -81,7 +81,7 @@ function stepNotices(steps: readonly CutStep[], input: CuttingInput): string[] {
     ...say(
       slivers,
       (which) =>
-        `In ${which} no more than ${showLength(SLIVER, input.unit)} comes off: cut low piles with a sharp knife, or the strip tears.`,
+        `In ${which} no more than ${showLength(MIN_OFFCUT_PT, input.unit)} comes off: cut low piles with a sharp knife, or the strip tears.`,
     ),
   ];
 }

@@ -18,7 +18,7 @@ export type QuarterTurns = 0 | 1 | 2 | -1;
 export type CutKind = 'margin' | 'common' | 'gutter' | 'second' | 'offcut';
 
 /** What lies on one side of the knife after a cut. */
-export type Outcome =
+export type CutOutcome =
   | { readonly becomes: 'waste'; readonly area: Rect<'side1'> }
   /** A finished piece: the position of this number, counted from 0. */
   | { readonly becomes: 'piece'; readonly area: Rect<'side1'>; readonly position: number }
@@ -34,9 +34,9 @@ export interface CutPart {
   /** Where the knife comes down, on side 1. */
   readonly line: readonly [Point<'side1'>, Point<'side1'>];
   /** Between the back gauge and the knife, under the clamp. */
-  readonly behind: Outcome;
+  readonly behind: CutOutcome;
   /** On the near side of the knife, where it falls free. */
-  readonly inFront: Outcome;
+  readonly inFront: CutOutcome;
 }
 
 /**

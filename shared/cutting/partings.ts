@@ -1,6 +1,6 @@
 // The cuts that a part offers, each worked out once, when it is first asked for.
 
-import { clearLines, type Field, keyOf, type LineWay, type Part, partAt } from './field.ts';
+import { type CuttingGrid, clearLines, type LineWay, type Part, partAt, partKey } from './cuttingGrid.ts';
 
 /** A line and what lies on either side of it; `excess` is how many cuts more than the fewest it leads to. */
 export interface Parting {
@@ -14,11 +14,14 @@ export interface Parting {
 export type Partings = (part: Part, way: LineWay, fromHigh: boolean) => Iterable<Parting>;
 
 /** `excessOf` says what a cut of the whole (first) into two parts costs beyond the fewest cuts. */
-export function partingsIn(field: Field, excessOf: (whole: Part, low: Part, high: Part) => number): Partings {
+export function partingsIn(
+  field: CuttingGrid,
+  excessOf: (whole: Part, low: Part, high: Part) => number,
+): Partings {
   const known = new Map<string, { readonly lines: readonly number[]; readonly made: Parting[] }>();
 
   function offersOf(part: Part, way: LineWay) {
-    const key = `${keyOf(part)} ${way}`;
+    const key = `${partKey(part)} ${way}`;
     const before = known.get(key);
     if (before !== undefined) return before;
     const offers = { lines: clearLines(field, part, way), made: [] };

@@ -11,22 +11,22 @@ import {
 } from './cutRefusals.ts';
 import { cutRegister } from './cutRegister.ts';
 import type { Cutter } from './cutter.ts';
+import { type CuttingGrid, fieldOf, wholeSheet } from './cuttingGrid.ts';
 import type { CuttingInput } from './cuttingInput.ts';
-import { type Field, fieldOf, wholeSheet } from './field.ts';
 import { noWayThrough } from './inTheWay.ts';
 import { liftsOf } from './lifts.ts';
 import { noticesOf } from './notices.ts';
 import type { CuttingOrder } from './order.ts';
 import { type Breadth, type Searched, searchCuts } from './search.ts';
-import { stepsOf } from './sequence.ts';
+import { cutSteps } from './sequence.ts';
 
 /** Up to so many pieces every order is looked at. */
-const FEW_PIECES = 24;
+const MAX_PIECES_FOR_EXACT_SEARCH = 24;
 /** So many parts in so many lies are looked at before the search is called off: about a second. */
-const MOST = 60_000;
+const MAX_SEARCH_STEPS = 60_000;
 const LOOKING_AT_ALL: readonly Breadth[] = [
-  { orders: 'fewest', most: MOST },
-  { orders: 'every', most: MOST },
+  { orders: 'fewest', most: MAX_SEARCH_STEPS },
+  { orders: 'every', most: MAX_SEARCH_STEPS },
 ];
 
 /**
@@ -67,7 +67,7 @@ export function planCuts(input: CuttingInput): Result<CuttingOrder> {
   const lifts = run && liftsOf(run, cutter);
   if (run !== undefined && lifts?.sheets.length === 0)
     return refuse(tooThickFault(run.caliper, cutter, unit));
-  const steps = stepsOf({
+  const steps = cutSteps({
     field,
     plan: searched.plan,
     cutter,
@@ -91,19 +91,19 @@ export function planCuts(input: CuttingInput): Result<CuttingOrder> {
 }
 
 /** Whether some piece ends with the paper itself, so that its own edge is what it has to be held against. */
-function isTrimOnPaper(field: Field, edge: SheetEdge): boolean {
+function isTrimOnPaper(field: CuttingGrid, edge: SheetEdge): boolean {
   return field.trims.some((trim) => trim[edge] === wholeSheet(field)[edge]);
 }
 
 /** First among the orders of fewest cuts; only where the cutter allows none of them, among all orders. */
 function searchWidening(
-  field: Field,
+  field: CuttingGrid,
   cutter: Cutter,
   holds: (edge: SheetEdge) => boolean,
 ): Searched | undefined {
   const breadths: readonly Breadth[] = [
-    ...(field.trims.length > FEW_PIECES ? [] : LOOKING_AT_ALL),
-    { orders: 'farthest', most: MOST },
+    ...(field.trims.length > MAX_PIECES_FOR_EXACT_SEARCH ? [] : LOOKING_AT_ALL),
+    { orders: 'farthest', most: MAX_SEARCH_STEPS },
   ];
   for (const breadth of breadths) {
     const searched = searchCuts(field, cutter, holds, breadth);

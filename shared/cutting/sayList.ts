@@ -1,13 +1,13 @@
 // Lists in a sentence, for positions and steps.
 
 /** How many are named before the rest is only counted. */
-const NAMED = 6;
+const MAX_NAMED = 6;
 
 /** `1`, `1 and 2`, `1, 2 and 3`, `1, 2, 3, 4, 5, 6 and 9 more`. */
 export function sayList(names: readonly (string | number)[]): string {
-  const isLong = names.length > NAMED + 1;
-  const said = isLong ? names.slice(0, NAMED) : names.slice(0, -1);
-  const last = isLong ? `${names.length - NAMED} more` : `${names.at(-1) ?? ''}`;
+  const isLong = names.length > MAX_NAMED + 1;
+  const said = isLong ? names.slice(0, MAX_NAMED) : names.slice(0, -1);
+  const last = isLong ? `${names.length - MAX_NAMED} more` : `${names.at(-1) ?? ''}`;
   return said.length === 0 ? last : `${said.join(', ')} and ${last}`;
 }
 

@@ -1,14 +1,14 @@
 // Choosing the cuts: which edge goes to the back gauge, and where the knife comes down, for every part that comes up.
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Cutter } from './cutter.ts';
+import { type CuttingGrid, isDone, isRaw, type Part, partKey, wholeSheet } from './cuttingGrid.ts';
 import { fewestCuts } from './fewestCuts.ts';
-import { type Field, isDone, isRaw, keyOf, type Part, wholeSheet } from './field.ts';
 import { CLOCKWISE, dimensionOf, turnsBetween } from './lie.ts';
 import { canHold, gaugeDistance } from './machineLimits.ts';
 import { type Parting, partingsIn } from './partings.ts';
 
 /** One cut of a part. */
-export interface Choice {
+export interface CutChoice {
   readonly gauge: SheetEdge;
   readonly line: number;
   readonly behind: Part;
@@ -16,7 +16,7 @@ export interface Choice {
 }
 
 /** The next cut of a part that lay with the edge `lay` at the back, or `undefined` where nothing is left to cut. */
-export type Plan = (part: Part, lay: SheetEdge | undefined) => Choice | undefined;
+export type Plan = (part: Part, lay: SheetEdge | undefined) => CutChoice | undefined;
 
 /**
  * How widely the cuts are searched. `fewest`: every order that has as few cuts as there can be without a machine's
@@ -40,12 +40,12 @@ export interface Searched {
  * what is wanted lies loose before the knife; then turning the stack; then turning it by half instead of a quarter.
  * Each outweighs any number of the next that a sheet can need.
  */
-const CUT = 1e12;
-const WASTE_HELD = 1e8;
-const TURN = 1e4;
+const CUT_COST = 1e12;
+const WASTE_HELD_COST = 1e8;
+const TURN_COST = 1e4;
 
 /** How much is spent on counting cuts where not every order is looked at: a fraction of a second. */
-const QUICK_EFFORT = 2_000_000;
+const QUICK_SEARCH_STEPS = 2_000_000;
 
 /** How many cuts more than the fewest a cut may lead to, at first and where the cutter then allows none. */
 const EXCESSES: Readonly<Record<Breadth['orders'], readonly number[]>> = {
@@ -56,7 +56,7 @@ const EXCESSES: Readonly<Record<Breadth['orders'], readonly number[]>> = {
 
 interface Found {
   readonly cost: number;
-  readonly choice?: Choice;
+  readonly choice?: CutChoice;
 }
 
 const NOTHING_TO_DO: Found = { cost: 0 };
@@ -69,18 +69,18 @@ const IMPOSSIBLE: Found = { cost: Infinity };
  * Every cut is held against an edge that was cut before or for which `holds` says so.
  */
 export function searchCuts(
-  field: Field,
+  field: CuttingGrid,
   cutter: Cutter,
   holds: (edge: SheetEdge) => boolean,
   { orders, most }: Breadth,
 ): Searched | undefined {
   const known = new Map<string, Found>();
-  const cutsOf = fewestCuts(field, orders === 'farthest' ? QUICK_EFFORT : Infinity);
+  const cutsOf = fewestCuts(field, orders === 'farthest' ? QUICK_SEARCH_STEPS : Infinity);
   const partings = partingsIn(field, excessOf);
 
   function best(part: Part, lay: SheetEdge | undefined): Found {
     if (isDone(field, part)) return NOTHING_TO_DO;
-    const key = `${keyOf(part)} ${lay}`;
+    const key = `${partKey(part)} ${lay}`;
     const before = known.get(key);
     if (before !== undefined) return before;
     if (known.size >= most) return IMPOSSIBLE;
@@ -96,11 +96,11 @@ export function searchCuts(
     let found = IMPOSSIBLE;
     for (const gauge of gaugesOf(part, lay)) {
       const turned = lay === undefined ? 0 : turnsBetween(lay, gauge);
-      const turning = turned === 0 ? 0 : TURN + Math.abs(turned);
+      const turning = turned === 0 ? 0 : TURN_COST + Math.abs(turned);
       for (const choice of choicesAt(part, gauge, mostExcess)) {
-        const held = isWaste(choice.behind) ? WASTE_HELD : 0;
+        const held = isWaste(choice.behind) ? WASTE_HELD_COST : 0;
         const rest = best(choice.behind, gauge).cost + best(choice.inFront, gauge).cost;
-        const cost = CUT + held + turning + rest;
+        const cost = CUT_COST + held + turning + rest;
         if (cost < found.cost) found = { cost, choice };
       }
       const isSettled = gauge === lay && found.choice !== undefined && !isWaste(found.choice.behind);
@@ -119,7 +119,7 @@ export function searchCuts(
   }
 
   /** What can be cut off a part in this lie, the largest distance first, so that what is wanted stays clamped. */
-  function choicesAt(part: Part, gauge: SheetEdge, mostExcess: number): readonly Choice[] {
+  function choicesAt(part: Part, gauge: SheetEdge, mostExcess: number): readonly CutChoice[] {
     const isLow = gauge === 'left' || gauge === 'tail';
     const taken: Parting[] = [];
     for (const parting of partings(part, dimensionOf(gauge) === 'width' ? 'up' : 'across', isLow)) {

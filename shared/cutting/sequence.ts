@@ -2,7 +2,15 @@
 
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Cutter } from './cutter.ts';
-import { areaOf, type Field, isDone, isRaw, type Part, placeOf, wholeSheet } from './field.ts';
+import {
+  areaOf,
+  type CuttingGrid,
+  isDone,
+  isRaw,
+  type Part,
+  placeOnSheet,
+  wholeSheet,
+} from './cuttingGrid.ts';
 import { letterFor } from './letters.ts';
 import { atHand, dimensionOf, turnsBetween } from './lie.ts';
 import { gaugeDistance } from './machineLimits.ts';
@@ -12,15 +20,15 @@ import {
   isOneSetting,
   type LastCut,
   strokesFor,
-  type Waiting,
+  type WaitingStack,
 } from './oneSetting.ts';
-import type { CutPart, CutRegister, CutStep, Outcome } from './order.ts';
-import type { Choice, Plan } from './search.ts';
-import { kindOf, partsOf, type Stack, uncut } from './stack.ts';
+import type { CutOutcome, CutPart, CutRegister, CutStep } from './order.ts';
+import type { CutChoice, Plan } from './search.ts';
+import { cutKindOf, partsOf, type Stack, uncut } from './stack.ts';
 
 /** What the steps are made from. */
 export interface Sequenced {
-  readonly field: Field;
+  readonly field: CuttingGrid;
   readonly plan: Plan;
   readonly cutter: Cutter;
   readonly holds: (edge: SheetEdge) => boolean;
@@ -32,7 +40,7 @@ export interface Sequenced {
  * for; then the largest stacks, so that small pieces come last. Stacks of one depth that want the same cut wait for one
  * another, so that the back gauge is set once for all of them.
  */
-export function stepsOf(input: Sequenced): readonly CutStep[] {
+export function cutSteps(input: Sequenced): readonly CutStep[] {
   const steps: CutStep[] = [];
   let waiting = waitingFor(input, uncut(wholeSheet(input.field)));
   let named = 1;
@@ -55,7 +63,7 @@ export function stepsOf(input: Sequenced): readonly CutStep[] {
   return steps;
 }
 
-function waitingFor(input: Sequenced, stack: Stack): readonly Waiting[] {
+function waitingFor(input: Sequenced, stack: Stack): readonly WaitingStack[] {
   const choice = input.plan(stack.part, stack.lay);
   if (choice === undefined) return [];
   const { gauge, line } = choice;
@@ -65,7 +73,7 @@ function waitingFor(input: Sequenced, stack: Stack): readonly Waiting[] {
       choice,
       turned: stack.lay === undefined ? 0 : turnsBetween(stack.lay, gauge),
       distance: gaugeDistance(input.field, stack.part, gauge, line),
-      kind: kindOf(input.field, stack, choice),
+      kind: cutKindOf(input.field, stack, choice),
       side: sideGuide(input, stack.part, gauge),
     },
   ];
@@ -73,8 +81,8 @@ function waitingFor(input: Sequenced, stack: Stack): readonly Waiting[] {
 
 /** Cuts one stack: what is said of it, and the stacks that it leaves. Behind the knife it keeps its name. */
 function cutOne(
-  field: Field,
-  { stack, choice }: Waiting,
+  field: CuttingGrid,
+  { stack, choice }: WaitingStack,
   nextName: () => string,
 ): { readonly part: CutPart; readonly stacks: readonly Stack[] } {
   const [behind, inFront] = partsOf(field, stack, choice);
@@ -90,7 +98,7 @@ function cutOne(
   return { part, stacks: [behind, named] };
 }
 
-function outcomeOf(field: Field, stack: Stack): Outcome {
+function outcomeOf(field: CuttingGrid, stack: Stack): CutOutcome {
   const area = areaOf(field, stack.part);
   const [first] = stack.part.pieces;
   if (first === undefined) return { becomes: 'waste', area };
@@ -98,16 +106,16 @@ function outcomeOf(field: Field, stack: Stack): Outcome {
   return { becomes: 'piece', area, position: first };
 }
 
-function lineOf(field: Field, part: Part, { gauge, line }: Choice): CutPart['line'] {
+function lineOf(field: CuttingGrid, part: Part, { gauge, line }: CutChoice): CutPart['line'] {
   const { x, y, w, h } = areaOf(field, part);
   if (dimensionOf(gauge) === 'width') {
-    const at = placeOf(field, 'up', line);
+    const at = placeOnSheet(field, 'up', line);
     return [
       { x: at, y },
       { x: at, y: y + h },
     ];
   }
-  const at = placeOf(field, 'across', line);
+  const at = placeOnSheet(field, 'across', line);
   return [
     { x, y: at },
     { x: x + w, y: at },
@@ -116,7 +124,7 @@ function lineOf(field: Field, part: Part, { gauge, line }: Choice): CutPart['lin
 
 function stepFrom(
   input: Sequenced,
-  together: readonly Waiting[],
+  together: readonly WaitingStack[],
   cut: readonly CutPart[],
   number: number,
 ): CutStep {

@@ -1,11 +1,11 @@
 // A stack as it comes to the table: its name, how it last lay, and what its edges go back to.
 
 import type { SheetEdge } from '../geometry/sheet.ts';
-import { type Bounds, boundsOf, type Field, isRaw, type Part } from './field.ts';
+import { type Bounds, boundsOfPieces, type CuttingGrid, isRaw, type Part } from './cuttingGrid.ts';
 import { letterFor } from './letters.ts';
-import { opposite } from './lie.ts';
+import { oppositeEdge } from './lie.ts';
 import type { CutKind } from './order.ts';
-import type { Choice } from './search.ts';
+import type { CutChoice } from './search.ts';
 
 /** A part of the sheet on its way through the cuts. */
 export interface Stack {
@@ -31,7 +31,7 @@ export function uncut(part: Part): Stack {
 }
 
 /** The part of a stack behind the knife, and the one before it, each still under the name of the whole. */
-export function partsOf(field: Field, stack: Stack, choice: Choice): readonly [Stack, Stack] {
+export function partsOf(field: CuttingGrid, stack: Stack, choice: CutChoice): readonly [Stack, Stack] {
   const { gauge, behind, inFront } = choice;
   const half = (part: Part, cutEdge: SheetEdge): Stack => {
     const gutters = stack.gutters.filter((edge) => edge !== cutEdge);
@@ -43,21 +43,21 @@ export function partsOf(field: Field, stack: Stack, choice: Choice): readonly [S
       gutters: reaches(field, part, cutEdge) ? gutters : [...gutters, cutEdge],
     };
   };
-  return [half(behind, opposite(gauge)), half(inFront, gauge)];
+  return [half(behind, oppositeEdge(gauge)), half(inFront, gauge)];
 }
 
-function reaches(field: Field, part: Part, edge: SheetEdge): boolean {
-  return part.pieces.length > 0 && boundsOf(field, part.pieces)[edge] === part[edge];
+function reaches(field: CuttingGrid, part: Part, edge: SheetEdge): boolean {
+  return part.pieces.length > 0 && boundsOfPieces(field, part.pieces)[edge] === part[edge];
 }
 
 /** What a cut of this stack does. */
-export function kindOf(field: Field, stack: Stack, { gauge, behind, inFront }: Choice): CutKind {
+export function cutKindOf(field: CuttingGrid, stack: Stack, { gauge, behind, inFront }: CutChoice): CutKind {
   if (behind.pieces.length > 0 && inFront.pieces.length > 0) {
-    const isCommon = reaches(field, behind, opposite(gauge)) && reaches(field, inFront, gauge);
+    const isCommon = reaches(field, behind, oppositeEdge(gauge)) && reaches(field, inFront, gauge);
     return isCommon ? 'common' : 'gutter';
   }
   const [waste, outer]: [Bounds, SheetEdge] =
-    behind.pieces.length === 0 ? [behind, gauge] : [inFront, opposite(gauge)];
+    behind.pieces.length === 0 ? [behind, gauge] : [inFront, oppositeEdge(gauge)];
   if (isRaw(field, waste, outer)) return 'margin';
   return stack.gutters.includes(outer) ? 'second' : 'offcut';
 }

@@ -2,7 +2,7 @@
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Unit } from '../units/length.ts';
 import { showLength } from '../units/show.ts';
-import type { CutKind, CutRegister, CutStep, CuttingOrder, Outcome, QuarterTurns } from './order.ts';
+import type { CutKind, CutOutcome, CutRegister, CutStep, CuttingOrder, QuarterTurns } from './order.ts';
 import { sayList, sayMany } from './sayList.ts';
 import { showOnScale } from './showOnScale.ts';
 
@@ -121,7 +121,7 @@ function sayDone(order: CuttingOrder, { parts }: CutStep): readonly string[] {
 }
 
 /** The finished positions among what a cut leaves, counted from 1, by their pieces where the sheet has several. */
-function sayFinished({ arrangement }: CuttingOrder, outcomes: readonly Outcome[]): string {
+function sayFinished({ arrangement }: CuttingOrder, outcomes: readonly CutOutcome[]): string {
   const done = outcomes
     .flatMap((outcome) => (outcome.becomes === 'piece' ? [outcome.position] : []))
     .toSorted((a, b) => a - b);

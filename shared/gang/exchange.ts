@@ -11,11 +11,11 @@ export interface Exchanging {
 }
 
 /** The clock is looked at every so many steps. */
-const STEPS_A_LOOK = 32;
+const STEPS_BETWEEN_CLOCK_LOOKS = 32;
 
 /** Worse by this share of the sheets is taken more often than not at the beginning, and hardly at all at the end. */
-const WARM = 0.03;
-const COLD = 0.0003;
+const START_TEMPERATURE = 0.03;
+const END_TEMPERATURE = 0.0003;
 
 /**
  * Forms of the same number whose copies need fewer sheets, or the same ones. At every step one place is given to another
@@ -37,10 +37,10 @@ export function exchangeCopies(
   runs.keep();
   let best = now;
   let bestPlaces = places.slice();
-  let warmth = WARM * now;
-  const cooling = (COLD / WARM) ** (1 / steps);
+  let warmth = START_TEMPERATURE * now;
+  const cooling = (END_TEMPERATURE / START_TEMPERATURE) ** (1 / steps);
   for (let step = 0; step < steps; step++, warmth *= cooling) {
-    if (step % STEPS_A_LOOK === 0 && isOver()) break;
+    if (step % STEPS_BETWEEN_CLOCK_LOOKS === 0 && isOver()) break;
     const exchange = forms.length > 1 && chance() < 0.5;
     const one = draw(places.length);
     const mine = places[one] ?? -1;

@@ -20,10 +20,10 @@ export interface Rounds {
 }
 
 /** Steps for every place of all forms in the first round, and how many times more in each that follows. */
-const STEPS_A_PLACE = 500;
-const LONGER = 4;
+const STEPS_PER_PLACE = 500;
+const LONG_ROUND_FACTOR = 4;
 /** The cheapest number of forms is gone on with, and those below it: fewer forms take longer to come out well. */
-const GONE_ON_WITH = 3;
+const FORM_COUNTS_CONTINUED = 3;
 
 /** Exchanges copies round after round, beginning with these forms. */
 export function exchangeInRounds(order: GangOrder, begun: readonly GangForm[], rounds: Rounds): void {
@@ -33,7 +33,11 @@ export function exchangeInRounds(order: GangOrder, begun: readonly GangForm[], r
     cost: Number.POSITIVE_INFINITY,
   }));
   let tried = latest;
-  for (let idle = 0, stepsAPlace = STEPS_A_PLACE; idle < patience; idle++, stepsAPlace *= LONGER) {
+  for (
+    let idle = 0, stepsAPlace = STEPS_PER_PLACE;
+    idle < patience;
+    idle++, stepsAPlace *= LONG_ROUND_FACTOR
+  ) {
     for (const one of tried) {
       if (isOver()) return;
       const count = one.forms.length;
@@ -46,7 +50,7 @@ export function exchangeInRounds(order: GangOrder, begun: readonly GangForm[], r
     }
     const cheapest = latest.reduce((least, one) => (one.cost < least.cost ? one : least), NONE).forms.length;
     tried = latest
-      .filter(({ forms }) => forms.length <= cheapest && forms.length > cheapest - GONE_ON_WITH)
+      .filter(({ forms }) => forms.length <= cheapest && forms.length > cheapest - FORM_COUNTS_CONTINUED)
       .toReversed();
   }
 }

@@ -3,10 +3,10 @@ import { leastSheets } from './bounds.ts';
 import { type GangForm, type GangOrder, sum } from './gang.ts';
 import type { IsOver } from './isOver.ts';
 import { priceWays } from './placePrices.ts';
-import { type Way, waysToMake } from './waysToMake.ts';
+import { type CopiesOnForms, waysToMake } from './waysToMake.ts';
 
 /** How long is looked: about so many steps, and no longer than the time allows. */
-export interface Looking {
+export interface SearchLimit {
   readonly work: number;
   readonly isOver: IsOver;
 }
@@ -31,7 +31,7 @@ export function fewestOnForms(
   order: GangOrder,
   count: number,
   enough: number,
-  effort: Looking,
+  effort: SearchLimit,
 ): FewestSheets {
   if (order.quantities.length > count * order.slots) return { least: Number.POSITIVE_INFINITY };
   const filler = createFiller(order, count, effort);
@@ -58,7 +58,7 @@ export function fewestOnForms(
 export function fewerNearBy(
   order: GangOrder,
   forms: readonly GangForm[],
-  effort: Looking,
+  effort: SearchLimit,
 ): readonly GangForm[] {
   const filler = createFiller(order, forms.length, effort);
   let best = forms;
@@ -71,9 +71,9 @@ export function fewerNearBy(
 }
 
 /** Smaller forms are filled as quickly as their places are priced. */
-const PRICED_FROM_STATES = 64;
+const MIN_STATES_FOR_PRICING = 64;
 
-function createFiller({ quantities, slots }: GangOrder, count: number, { work, isOver }: Looking) {
+function createFiller({ quantities, slots }: GangOrder, count: number, { work, isOver }: SearchLimit) {
   const span = slots + 1;
   const states = span ** (count - 1);
   const free = slots + 1;
@@ -87,8 +87,9 @@ function createFiller({ quantities, slots }: GangOrder, count: number, { work, i
   let cutOff = false;
 
   /** All forms but the last as a number: their places taken, one digit for each form. */
-  const numberOf = (way: Way) => way.slice(0, -1).reduce((number, copies) => number * span + copies, 0);
-  const fits = (state: number, way: Way) => {
+  const numberOf = (way: CopiesOnForms) =>
+    way.slice(0, -1).reduce((number, copies) => number * span + copies, 0);
+  const fits = (state: number, way: CopiesOnForms) => {
     let rest = state;
     for (let form = count - 2; form >= 0; form--) {
       if ((rest % span) + (way[form] ?? 0) > slots) return false;
@@ -98,11 +99,11 @@ function createFiller({ quantities, slots }: GangOrder, count: number, { work, i
   };
 
   /** The copies of every design on every form for these runs, or `undefined` where they do not fit. */
-  const fill = (runs: readonly number[]): readonly Way[] | undefined => {
+  const fill = (runs: readonly number[]): readonly CopiesOnForms[] | undefined => {
     cutOff ||= isOver();
     if (cutOff) return undefined;
     const waysOf = new Map([...alike.keys()].map((wanted) => [wanted, waysToMake(wanted, runs, slots)]));
-    if (states >= PRICED_FROM_STATES) {
+    if (states >= MIN_STATES_FOR_PRICING) {
       const choices = [...alike].map(([wanted, designs]) => ({ ways: waysOf.get(wanted) ?? [], designs }));
       const priced = priceWays(choices, slots, runs);
       steps += priced.steps;
@@ -174,7 +175,7 @@ function createFiller({ quantities, slots }: GangOrder, count: number, { work, i
     /** One sheet less than these runs have, divided much as they are: nearest first. */
     divideLike(runs: readonly number[]): readonly GangForm[] | undefined {
       const sheets = sum(runs) - 1;
-      for (let reach = 1; reach <= FARTHEST; reach++) {
+      for (let reach = 1; reach <= MAX_SEARCH_DISTANCE; reach++) {
         for (const moved of movedBy(runs.slice(0, -1), reach)) {
           const last = sheets - sum(moved);
           if (last < 0 || moved.some((run) => run < 0)) continue;
@@ -196,7 +197,7 @@ function countDivisions(sheets: number, count: number): number {
 }
 
 /** Runs are moved by so many sheets at most. */
-const FARTHEST = 12;
+const MAX_SEARCH_DISTANCE = 12;
 
 /** The runs, each moved by up to `reach` sheets, at least one of them by just that. */
 function* movedBy(runs: readonly number[], reach: number, free = false): Generator<readonly number[]> {

@@ -16,7 +16,7 @@ export type GangCosts = Pick<GangOrder, 'sheetCost' | 'formCost' | 'mostForms'>;
 export interface GangProposal {
   /** The longest run first. */
   readonly forms: readonly ProposedForm[];
-  readonly pieces: readonly ProposedPiece[];
+  readonly pieces: readonly GangedPiece[];
   /** Good sheets of all forms together. */
   readonly sheets: number;
   readonly cost: number;
@@ -37,7 +37,7 @@ export interface ProposedForm {
 }
 
 /** What a piece gets out of all forms together. */
-export interface ProposedPiece {
+export interface GangedPiece {
   readonly piece: string;
   readonly wanted: number;
   readonly printed: number;

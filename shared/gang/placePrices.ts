@@ -1,9 +1,9 @@
 // Whether forms have too few places for an order, told by prices and without filling them.
-import type { Way } from './waysToMake.ts';
+import type { CopiesOnForms } from './waysToMake.ts';
 
 /** The ways to make a design, and how many designs have just these. */
-export interface Choice {
-  readonly ways: readonly Way[];
+export interface WaysOfDesigns {
+  readonly ways: readonly CopiesOnForms[];
   readonly designs: number;
 }
 
@@ -14,11 +14,11 @@ export interface Pricing {
 }
 
 /** Prices are changed so often at most. */
-const MOST_ROUNDS = 30;
+const MAX_ROUNDS = 30;
 /** Prices aim at so many places lacking, as a share of those of one form. */
-const AIM = 0.02;
+const TARGET_GAP_SHARE = 0.02;
 /** Fewer places than this are rounding. */
-const ROUNDING = 1e-6;
+const ROUNDING_SHARE = 1e-6;
 
 /**
  * Whether forms that run for these lengths lack places for the designs, whichever way each is made.
@@ -29,10 +29,14 @@ const ROUNDING = 1e-6;
  *
  * @source Lagrangian relaxation with subgradient steps of Polyak's length; from memory.
  */
-export function priceWays(choices: readonly Choice[], slots: number, runs: readonly number[]): Pricing {
+export function priceWays(
+  choices: readonly WaysOfDesigns[],
+  slots: number,
+  runs: readonly number[],
+): Pricing {
   let prices = shares(runs);
   let steps = 0;
-  for (let round = 0; round < MOST_ROUNDS; round++) {
+  for (let round = 0; round < MAX_ROUNDS; round++) {
     const beyond = runs.map(() => -slots);
     for (const { ways, designs } of choices) {
       const cheapest = cheapestOf(ways, prices);
@@ -43,18 +47,18 @@ export function priceWays(choices: readonly Choice[], slots: number, runs: reado
       steps += ways.length;
     }
     const lack = costOf(beyond, prices);
-    if (lack > ROUNDING) return { lacking: true, steps };
+    if (lack > ROUNDING_SHARE) return { lacking: true, steps };
     const length = costOf(beyond, beyond);
     if (length === 0) break;
-    const step = (AIM * slots - lack) / length;
+    const step = (TARGET_GAP_SHARE * slots - lack) / length;
     prices = shares(prices.map((price, form) => Math.max(0, price + step * (beyond[form] ?? 0))));
   }
   return { lacking: false, steps };
 }
 
-function cheapestOf(ways: readonly Way[], prices: readonly number[]): Way | undefined {
+function cheapestOf(ways: readonly CopiesOnForms[], prices: readonly number[]): CopiesOnForms | undefined {
   let least = Number.POSITIVE_INFINITY;
-  let cheapest: Way | undefined;
+  let cheapest: CopiesOnForms | undefined;
   for (const way of ways) {
     const cost = costOf(way, prices);
     if (cost >= least) continue;

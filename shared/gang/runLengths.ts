@@ -21,7 +21,7 @@ export interface RunLengths {
 }
 
 /** Rounding adds up from change to change: after so many that were kept, all is reckoned anew. */
-const CHANGES_KEPT = 1000;
+const MAX_CHANGES_KEPT = 1000;
 
 /**
  * Works out least sums of run lengths for a number of forms.
@@ -62,7 +62,7 @@ export function createRunLengths(quantities: readonly number[], forms: number): 
     },
     keep() {
       keptChanges++;
-      if (keptChanges % CHANGES_KEPT === 0) reckon(Number.POSITIVE_INFINITY);
+      if (keptChanges % MAX_CHANGES_KEPT === 0) reckon(Number.POSITIVE_INFINITY);
       kept.set(now);
       table.keep();
     },

@@ -3,9 +3,9 @@
 /** Numbers smaller than this are rounding: prices are of the size of 1. */
 const ROUNDING = 1e-9;
 /** Nothing is divided by numbers smaller than this. */
-const LEAST_PIVOT = 1e-6;
+const MIN_PIVOT = 1e-6;
 /** So many pivots for each row bring changed columns back to a solution; else it is begun anew. */
-const PIVOTS_A_ROW = 3;
+const MAX_PIVOTS_PER_ROW = 3;
 
 /** The program `most gain·y with A y <= 1 and y >= 0`: columns of A given by cells, then one for what is left of each row. */
 export interface Tableau {
@@ -133,16 +133,16 @@ export function createTableau(rows: number, columns: number): Tableau {
     mend(column) {
       const row = rowOf[column] ?? -1;
       if (row < 0) return true;
-      const stays = Math.abs(at(row, column)) > LEAST_PIVOT;
+      const stays = Math.abs(at(row, column)) > MIN_PIVOT;
       const enters = stays
         ? column
-        : cheapest(row, (cell, other) => Math.abs(cell) > LEAST_PIVOT && (rowOf[other] ?? -1) < 0);
+        : cheapest(row, (cell, other) => Math.abs(cell) > MIN_PIVOT && (rowOf[other] ?? -1) < 0);
       if (enters < 0) return false;
       pivot(row, enters);
       return true;
     },
     descend() {
-      for (let step = 0; step <= PIVOTS_A_ROW * rows; step++) {
+      for (let step = 0; step <= MAX_PIVOTS_PER_ROW * rows; step++) {
         const row = mostBroken();
         if (row < 0) return true;
         const column = cheapest(row, (cell) => cell < -ROUNDING);

@@ -8,7 +8,7 @@ export function registerEdges(turn: Turn): readonly [SheetEdge, SheetEdge] {
 }
 
 /** How the printer holds the sheet across the feed (at a side guide or centred) and along it. */
-export interface Hold {
+export interface SheetHold {
   readonly across: 'left' | 'right' | 'centre';
   readonly along: 'lead' | 'centre';
 }
@@ -36,7 +36,7 @@ export interface PaperError {
  * @source Derived; proved by laying and turning a wrong sheet in the tests. Gray 1918 for the habit of trimming and
  * marking the edges that are laid.
  */
-export function paperError(turn: Turn, hold: Hold): PaperError {
+export function paperError(turn: Turn, hold: SheetHold): PaperError {
   const dimension = turn === 'side-to-side' ? 'width' : 'length';
   const guide = turn === 'side-to-side' ? hold.across : hold.along;
   if (guide === 'centre') {

@@ -16,13 +16,13 @@ export interface LearntInk {
 }
 
 /** Two coefficients take two readings, and how far off they are is told by those beyond. */
-const FEWEST = 4;
+const MIN_READINGS = 4;
 
 /** Jobs whose coverages differ by less than this, as a standard deviation, do not tell the base from the rest. */
-const LEAST_SPREAD = 0.05;
+const MIN_COVERAGE_SPREAD = 0.05;
 
 /** The most that four inks can cover. */
-const MOST_COVERAGE = 4;
+const MAX_COVERAGE = 4;
 
 /**
  * Fits the model to readings. A job counts as its area does: what two square metres take is told twice as surely as what
@@ -36,12 +36,12 @@ export function learnInk(readings: readonly InkReading[], usual: RuleOfThumb = U
     if (fault !== undefined) return refuse(fault);
   }
   const keep = (says: string) => ok({ model: usual, says: `The rule of thumb is kept: ${says}` });
-  if (readings.length < FEWEST) {
-    const more = FEWEST - readings.length;
-    return keep(`${FEWEST} readings at least are needed to learn from, ${more} more than there are.`);
+  if (readings.length < MIN_READINGS) {
+    const more = MIN_READINGS - readings.length;
+    return keep(`${MIN_READINGS} readings at least are needed to learn from, ${more} more than there are.`);
   }
   const weighed = readings.map(({ area, coverage, ml }) => ({ x: coverage, y: ml / area, weight: area }));
-  if (spreadOf(weighed) < LEAST_SPREAD) {
+  if (spreadOf(weighed) < MIN_COVERAGE_SPREAD) {
     return keep('all jobs have much the same coverage. Add one that is almost blank or almost full.');
   }
   const free = fitLine(weighed);
@@ -93,8 +93,8 @@ function faultOf({ area, coverage, ml }: InkReading, number: number): Fault | un
   const wrong =
     !(area > 0) || !Number.isFinite(area)
       ? 'needs a printed area of more than nothing'
-      : !(coverage >= 0 && coverage <= MOST_COVERAGE)
-        ? `needs a coverage from 0 to ${MOST_COVERAGE}: 1 is one ink over all of it`
+      : !(coverage >= 0 && coverage <= MAX_COVERAGE)
+        ? `needs a coverage from 0 to ${MAX_COVERAGE}: 1 is one ink over all of it`
         : !(ml >= 0) || !Number.isFinite(ml)
           ? 'needs an amount of ink that is not negative'
           : undefined;

@@ -25,7 +25,7 @@ export function stemOf(fileName: string): string {
 }
 
 /** Whether one file says it is the front, and the other the back, of the same piece. */
-export function opposite(front: string, back: string): boolean {
+export function oppositeFaceName(front: string, back: string): boolean {
   const [one, other] = [wordsOfName(front), wordsOfName(back)];
   return one.face === 'front' && other.face === 'back' && one.name.toLowerCase() === other.name.toLowerCase();
 }

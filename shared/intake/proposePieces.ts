@@ -1,9 +1,9 @@
 // Proposing pieces from dropped art: which pages are front and back of one piece, how large it is, and what must be asked.
 import type { ArtPage } from '../pdf/art/artPage.ts';
 import type { Length, Unit } from '../units/length.ts';
-import { opposite, stemOf, wordsOfName } from './faceWords.ts';
+import { oppositeFaceName, stemOf, wordsOfName } from './faceWords.ts';
 import { readSizes, type SizeReading } from './readSizes.ts';
-import type { WrittenSize } from './usualSizes.ts';
+import type { LengthPair } from './usualSizes.ts';
 
 /** A file of art; `art` is whatever names it. */
 export interface TakenFile {
@@ -20,25 +20,25 @@ export interface ProposedFace {
 
 export interface ProposedPiece {
   readonly name: string;
-  readonly trim: WrittenSize;
+  readonly trim: LengthPair;
   readonly bleed: Length;
   readonly front: ProposedFace;
   readonly back?: ProposedFace;
 }
 
 /** What the art leaves open; the first answer is the likeliest. */
-export interface Question {
+export interface IntakeQuestion {
   readonly id: string;
   readonly asks: string;
   readonly answers: readonly { readonly value: string; readonly label: string }[];
 }
 
 /** What was answered, by the question's `id`; anything else stands as proposed. */
-export type Answers = Readonly<Record<string, string>>;
+export type IntakeAnswers = Readonly<Record<string, string>>;
 
-export interface Proposal {
+export interface IntakeProposal {
   readonly pieces: readonly ProposedPiece[];
-  readonly questions: readonly Question[];
+  readonly questions: readonly IntakeQuestion[];
 }
 
 interface Page extends ProposedFace {
@@ -54,9 +54,13 @@ interface Bundle {
 }
 
 /** Pieces for these files in the order they came, with what must be asked about them. */
-export function proposePieces(files: readonly TakenFile[], unit: Unit, answers: Answers = {}): Proposal {
-  const questions: Question[] = [];
-  const ask = (question: Question): string => {
+export function proposePieces(
+  files: readonly TakenFile[],
+  unit: Unit,
+  answers: IntakeAnswers = {},
+): IntakeProposal {
+  const questions: IntakeQuestion[] = [];
+  const ask = (question: IntakeQuestion): string => {
     questions.push(question);
     const answer = answers[question.id];
     const known = question.answers.find((a) => a.value === answer) ?? question.answers[0];
@@ -75,7 +79,7 @@ export function proposePieces(files: readonly TakenFile[], unit: Unit, answers: 
   return { pieces: withNamesApart(pieces), questions };
 }
 
-type Ask = (question: Question) => string;
+type Ask = (question: IntakeQuestion) => string;
 
 /** Files of one page: a front and a back that say so, or two that may be. */
 function bundleSingles(files: readonly TakenFile[], ask: Ask): readonly Bundle[] {
@@ -86,7 +90,10 @@ function bundleSingles(files: readonly TakenFile[], ask: Ask): readonly Bundle[]
     const words = wordsOfName(page.file.name);
     const back = [...left].find(
       (p) =>
-        p !== page && words.face === 'front' && opposite(page.file.name, p.file.name) && sameSize(p, page),
+        p !== page &&
+        words.face === 'front' &&
+        oppositeFaceName(page.file.name, p.file.name) &&
+        sameSize(p, page),
     );
     if (back === undefined || !left.has(page)) continue;
     bundles.push({ name: words.name, front: page, back });
@@ -159,7 +166,7 @@ function chooseSize({ name, front }: Bundle, unit: Unit, ask: Ask): SizeReading 
   return readings.find((r) => r.from === answer) ?? likeliest;
 }
 
-function inWords([w, h]: WrittenSize): string {
+function inWords([w, h]: LengthPair): string {
   return w.unit === h.unit ? `${w.amount} × ${h.amount} ${w.unit}` : `${w.typed} × ${h.typed}`;
 }
 

@@ -2,13 +2,13 @@
 import { grow, holds } from '../geometry/rect.ts';
 import type { Rect, Size } from '../geometry/space.ts';
 import type { ArtPage } from '../pdf/art/artPage.ts';
-import { alike, FIT } from '../pdf/art/fit.ts';
+import { alike, FIT_TOLERANCE_PT } from '../pdf/art/fit.ts';
 import { type Length, lengthOf, POINTS_PER, points, type Unit } from '../units/length.ts';
-import { usualSizeOf, type WrittenSize } from './usualSizes.ts';
+import { type LengthPair, usualSizeOf } from './usualSizes.ts';
 
 /** One way to read a page. */
 export interface SizeReading {
-  readonly trim: WrittenSize;
+  readonly trim: LengthPair;
   readonly bleed: Length;
   /** In words, where it was read. */
   readonly from: string;
@@ -49,14 +49,14 @@ export function readSizes(page: ArtPage, unit: Unit): readonly SizeReading[] {
 
 function fromTrimBox(page: ArtPage, unit: Unit): SizeReading {
   const { trim, bleed, media } = page.boxes;
-  const end = page.given.bleed && holds(grow(bleed, FIT), trim) ? bleed : media;
+  const end = page.given.bleed && holds(grow(bleed, FIT_TOLERANCE_PT), trim) ? bleed : media;
   const reach = Math.min(
     trim.x - end.x,
     trim.y - end.y,
     end.x + end.w - trim.x - trim.w,
     end.y + end.h - trim.y - trim.h,
   );
-  const usual = likeliestFirst(unit).find((b) => points(b) <= reach + FIT);
+  const usual = likeliestFirst(unit).find((b) => points(b) <= reach + FIT_TOLERANCE_PT);
   return {
     trim: usualSizeOf(trim) ?? writtenSize(trim, unit),
     bleed: usual ?? lengthOf(0, unit),
@@ -70,7 +70,7 @@ function likeliestFirst(unit: Unit): readonly Length[] {
   return BLEEDS.toSorted((a, b) => Number(b.unit === own) - Number(a.unit === own));
 }
 
-function readingOf(trim: WrittenSize, bleed: Length): SizeReading {
+function readingOf(trim: LengthPair, bleed: Length): SizeReading {
   const from =
     bleed.amount === 0 ? 'the page, without bleed' : `the page, with ${bleed.typed} of bleed around it`;
   return { trim, bleed, from };
@@ -79,8 +79,8 @@ function readingOf(trim: WrittenSize, bleed: Length): SizeReading {
 /** Readings of the same trim count once. */
 function onePerSize(readings: readonly SizeReading[]): readonly SizeReading[] {
   const same = (a: SizeReading, b: SizeReading) =>
-    Math.abs(points(a.trim[0]) - points(b.trim[0])) < FIT &&
-    Math.abs(points(a.trim[1]) - points(b.trim[1])) < FIT;
+    Math.abs(points(a.trim[0]) - points(b.trim[0])) < FIT_TOLERANCE_PT &&
+    Math.abs(points(a.trim[1]) - points(b.trim[1])) < FIT_TOLERANCE_PT;
   return readings.filter((one, i) => readings.findIndex((other) => same(one, other)) === i);
 }
 
@@ -93,7 +93,7 @@ function isRoomy(box: Rect<'art'>, bleed: number): boolean {
 }
 
 /** As exact as it can be typed: a thousandth of an inch, a hundredth of the others. */
-function writtenSize({ w, h }: Size, unit: Unit): WrittenSize {
+function writtenSize({ w, h }: Size, unit: Unit): LengthPair {
   const digits = unit === 'in' ? 1000 : 100;
   const written = (pt: number) => lengthOf(Math.round((pt / POINTS_PER[unit]) * digits) / digits, unit);
   return [written(w), written(h)];

@@ -3,7 +3,7 @@ import type { Size } from '../geometry/space.ts';
 import { type Length, lengthOf, points, type Unit } from '../units/length.ts';
 
 /** A size as it is written, the shorter side first. */
-export type WrittenSize = readonly [Length, Length];
+export type LengthPair = readonly [Length, Length];
 
 /**
  * Card, invitation, postcard, menu and tag sizes.
@@ -56,10 +56,10 @@ const SIZES: readonly (readonly [number, number, Unit])[] = [
 ];
 
 /** Half of what two sizes of the list differ by at least: a page is rounded to a point or a tenth of a millimetre. */
-const NEAR = 0.4;
+const SAME_SIZE_PT = 0.4;
 
 /** The usual size that this one (pt) is, written the same way up. */
-export function usualSizeOf({ w, h }: Size): WrittenSize | undefined {
+export function usualSizeOf({ w, h }: Size): LengthPair | undefined {
   for (const [short, long, unit] of SIZES) {
     const size = [lengthOf(short, unit), lengthOf(long, unit)] as const;
     if (isNear(size[0], w) && isNear(size[1], h)) return size;
@@ -69,5 +69,5 @@ export function usualSizeOf({ w, h }: Size): WrittenSize | undefined {
 }
 
 function isNear(length: Length, pt: number): boolean {
-  return Math.abs(points(length) - pt) <= NEAR;
+  return Math.abs(points(length) - pt) <= SAME_SIZE_PT;
 }

@@ -1,6 +1,6 @@
 // The brief: what the customer wants and what it is printed on, as a person wrote it.
 import type { Head, ReaderTurn } from '../geometry/head.ts';
-import type { Hold } from '../geometry/register.ts';
+import type { SheetHold } from '../geometry/register.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Work } from '../geometry/work.ts';
 import type { Centring } from '../layout/centring.ts';
@@ -32,7 +32,7 @@ export interface SheetBrief {
   /** Across the feed, along the feed. */
   readonly size: readonly [Length, Length];
   readonly unprintable: Readonly<Record<SheetEdge, Length>>;
-  readonly hold: Hold;
+  readonly hold: SheetHold;
   /** Whether both sides of the paper are alike, which one form for both passes needs. */
   readonly sidesAlike: boolean;
 }

@@ -1,6 +1,6 @@
 // The edits of a job, each with a name that undo can show, and each giving a new job or a refusal.
 import type { Alignment } from '../bench/align.ts';
-import type { Axis } from '../bench/axis.ts';
+import type { SheetAxis } from '../bench/axis.ts';
 import type { Repeat } from '../bench/repeat.ts';
 import type { Head, ReaderTurn } from '../geometry/head.ts';
 import type { Work } from '../geometry/work.ts';
@@ -28,7 +28,7 @@ export type ArrangementCommand =
   /** In line with one another, or with the sheet: its middle, or as near its edge as the bleed can be printed. */
   | (Several & { readonly do: 'align'; readonly by: Alignment; readonly to: 'one-another' | 'sheet' })
   /** Equal gaps between the outermost two, or gaps of this length from the first on. */
-  | (Several & { readonly do: 'distribute'; readonly axis: Axis; readonly gap?: number })
+  | (Several & { readonly do: 'distribute'; readonly axis: SheetAxis; readonly gap?: number })
   | (Several & { readonly do: 'repeat'; readonly repeat: Repeat })
   /** One more of a piece, the lower left corner of its trim on (x, y). */
   | {

@@ -1,5 +1,5 @@
 // Edits of where the pieces lie. In a one-form style the partner of every changed position follows as its mirror.
-import { type Alignment, align, distribute, type Shift } from '../bench/align.ts';
+import { type Alignment, align, distribute, type PieceShift } from '../bench/align.ts';
 import { type Repeat, repeat } from '../bench/repeat.ts';
 import { ok, type Result, refuse } from '../fault/result.ts';
 import { lying } from '../geometry/head.ts';
@@ -82,12 +82,12 @@ function liesOverPartner(job: Job, index: number): boolean {
   return position !== undefined && other !== undefined && overlap(position.trim, other.trim);
 }
 
-function shiftEach(job: Job, leaders: readonly number[], shifts: readonly Shift[]): Result<Job> {
+function shiftEach(job: Job, leaders: readonly number[], shifts: readonly PieceShift[]): Result<Job> {
   return change(job, leaders, (p, nth) => moved(p, shifts[nth] ?? { dx: 0, dy: 0 }));
 }
 
 /** Adds a copy of every leader for every shift, each with a partner of its own where the leader has one. */
-function copy(job: Job, leaders: readonly number[], shifts: readonly Shift[]): Result<Job> {
+function copy(job: Job, leaders: readonly number[], shifts: readonly PieceShift[]): Result<Job> {
   const copies = shifts.flatMap((by) =>
     leaders.flatMap((index) => {
       const original = job.arrangement[index];
@@ -137,7 +137,7 @@ function shiftsInLine(
   leaders: readonly number[],
   by: Alignment,
   to: 'one-another' | 'sheet',
-): readonly Shift[] {
+): readonly PieceShift[] {
   if (to === 'one-another') return align(trimsOf(job, leaders), by);
   const { size, unprintable } = sheetOf(job.brief);
   const whole = wholeOf<'side1'>(size);
@@ -155,7 +155,7 @@ function trimsOf(job: Job, indexes: readonly number[]): readonly Rect<'side1'>[]
   return indexes.flatMap((i) => job.arrangement[i]?.trim ?? []);
 }
 
-function moved(position: Position, by: Shift): Position {
+function moved(position: Position, by: PieceShift): Position {
   return { ...position, trim: shift(position.trim, by.dx, by.dy) };
 }
 

@@ -18,12 +18,12 @@ export function fieldFault(issue: z.core.$ZodIssue): FieldFault {
 }
 
 /** How many complaints are said at once; the rest are counted. */
-const SAID_AT_ONCE = 3;
+const MAX_FAULTS_SAID = 3;
 
 /** All complaints about a file that a person wrote (`what`: "brief") as one fault. There is at least one. */
 export function complain(code: FaultCode, what: string, faults: readonly FieldFault[]): Fault {
   const said = faults
-    .slice(0, SAID_AT_ONCE)
+    .slice(0, MAX_FAULTS_SAID)
     .map((f) => `${f.field === '' ? `the ${what}` : f.field}: ${f.says}`);
   const more = faults.length - said.length;
   return {

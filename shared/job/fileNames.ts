@@ -20,7 +20,7 @@ export interface NamedFile {
 }
 
 /** The longest name, in bytes of UTF-8: every disk that sheets are likely to meet takes it. */
-const LONGEST = 140;
+const MAX_NAME_LETTERS = 140;
 
 /** Names that Windows keeps to itself, whatever their ending. */
 const KEPT_BY_WINDOWS = /^(con|prn|aux|nul|com\d|lpt\d)(?=\.|$)/i;
@@ -50,7 +50,10 @@ export function nameFiles(pattern: string, files: readonly NamedFile[]): Result<
     const name = nameFile(pattern, file);
     if (name === undefined) {
       return refuse(
-        refusal('leaves no room for a name', `Keep names to ${LONGEST} letters, and to more than dots.`),
+        refusal(
+          'leaves no room for a name',
+          `Keep names to ${MAX_NAME_LETTERS} letters, and to more than dots.`,
+        ),
       );
     }
     if (names.some((n) => n.toLowerCase() === name.toLowerCase())) {
@@ -92,7 +95,7 @@ function nameFile(pattern: string, file: NamedFile): string | undefined {
       })
       .join('');
   const jobs = parts.filter((part, i) => i % 2 === 1 && part === 'job').length;
-  const room = LONGEST - bytesOf(`${fill('')}.pdf`);
+  const room = MAX_NAME_LETTERS - bytesOf(`${fill('')}.pdf`);
   if (room < 0) return undefined;
   const job = cut(plain(file.job) || 'untitled', jobs === 0 ? 0 : Math.floor(room / jobs));
   const name = fill(job)

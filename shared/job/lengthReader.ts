@@ -10,7 +10,7 @@ export type WrittenSize = readonly [WrittenLength, WrittenLength] | string;
 export type LengthKind = 'size' | 'margin' | 'position';
 
 /** No sheet or piece of this trade is longer: 5 m, in pt. A longer one is a slip of the unit. */
-const LONGEST = 5000 * POINTS_PER.mm;
+const MAX_LENGTH_PT = 5000 * POINTS_PER.mm;
 
 /** One complaint for each field, in the order of reading. */
 export interface FieldFault {
@@ -50,7 +50,7 @@ export class LengthReader {
 
   #checked(length: Length, field: string, kind: LengthKind): Length {
     const pt = points(length);
-    if (!Number.isFinite(pt) || Math.abs(pt) > LONGEST) {
+    if (!Number.isFinite(pt) || Math.abs(pt) > MAX_LENGTH_PT) {
       return this.#fault(field, `${length.typed} is longer than anything that is printed here (5 m)`);
     }
     if (kind === 'size' && pt <= 0)

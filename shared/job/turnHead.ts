@@ -1,5 +1,5 @@
 // Turning a piece where it lies: about its own middle, then drawn to where its bleed prints and its partner has room.
-import { AXES, type Axis, lengthAlong, mirroredAxis, type Span, spanOf } from '../bench/axis.ts';
+import { AXES, lengthAlong, mirroredAxis, type SheetAxis, type Span, spanOf } from '../bench/axis.ts';
 import { headOf } from '../geometry/head.ts';
 import { centre, grow, wholeOf } from '../geometry/rect.ts';
 import { usableArea } from '../geometry/sheet.ts';
@@ -30,7 +30,7 @@ function aboutMiddle(position: Position, quarters: number): Position {
 }
 
 /** Where the trim of a turned position may lie along an axis, in pt: the best place first, anywhere on the sheet last. */
-function rooms(job: Job, before: Position, turned: Position, axis: Axis): readonly Span[] {
+function rooms(job: Job, before: Position, turned: Position, axis: SheetAxis): readonly Span[] {
   const { size, unprintable } = sheetOf(job.brief);
   const turn = turnOf(job.brief.work);
   const { bleed } = designNamed(designsOf(job.brief), turned.piece);
@@ -57,7 +57,7 @@ function common(a: Span, b: Span): Span {
 }
 
 /** The position moved along an axis by as little as brings it into the first room that it fits. */
-function draw(position: Position, axis: Axis, into: readonly Span[]): Position {
+function draw(position: Position, axis: SheetAxis, into: readonly Span[]): Position {
   const { from, to } = spanOf(position.trim, axis);
   const room = into.find((span) => to - from <= span.to - span.from);
   if (room === undefined) return position;

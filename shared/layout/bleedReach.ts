@@ -2,7 +2,7 @@
 import { growEdges } from '../geometry/rect.ts';
 import type { Edges, Rect, Side } from '../geometry/space.ts';
 import { TOLERANCE } from '../geometry/tolerance.ts';
-import type { Area } from './bleeds.ts';
+import type { BleedArea } from './bleeds.ts';
 
 /** A stretch of an edge, from its left or lower end, and how far the bleed reaches there, in pt. */
 export interface Stretch {
@@ -23,7 +23,7 @@ interface Seen {
 }
 
 /** How far the area reaches past every edge of the trim. */
-export function reachAlong<S extends Side>(trim: Rect<S>, area: Area<S>): Reaches {
+export function reachAlong<S extends Side>(trim: Rect<S>, area: BleedArea<S>): Reaches {
   const level = ({ x, w }: Rect<S>) => ({ from: x - trim.x, to: x + w - trim.x });
   const upright = ({ y, h }: Rect<S>) => ({ from: y - trim.y, to: y + h - trim.y });
   const [right, top] = [trim.x + trim.w, trim.y + trim.h];
@@ -43,7 +43,7 @@ export function leastReach(reaches: Reaches): Edges {
 }
 
 /** The trim with as much bleed as there is all along each edge: the printed area without its steps. */
-export function boxWithin<S extends Side>(trim: Rect<S>, area: Area<S>): Rect<S> {
+export function boxWithin<S extends Side>(trim: Rect<S>, area: BleedArea<S>): Rect<S> {
   return growEdges(trim, leastReach(reachAlong(trim, area)));
 }
 

@@ -4,12 +4,12 @@ import type { Rect, Side } from '../geometry/space.ts';
 import { within } from '../geometry/tolerance.ts';
 import type { Bleeding } from './bleeding.ts';
 import { type Claims, listClaims } from './claims.ts';
-import { beyondLimit, coversEdge, EDGES, type Facing, faceOf } from './facing.ts';
+import { beyondLimit, coversEdge, FACING_EDGES, type Facing, faceOf } from './facing.ts';
 import { findRivals, type Rivals, SPECK_PT2 } from './rivals.ts';
-import { shareOut } from './shareOut.ts';
+import { shareGap } from './shareOut.ts';
 
 /** A printed area: rectangles that lie side by side, in pt. One where nothing is near, more where the bleed has steps. */
-export type Area<S extends Side> = readonly Rect<S>[];
+export type BleedArea<S extends Side> = readonly Rect<S>[];
 
 /** A piece among those whose bleed it would meet. */
 interface Standing<S extends Side> extends Bleeding<S> {
@@ -35,7 +35,7 @@ interface Standing<S extends Side> extends Bleeding<S> {
  *
  * Pieces that overlap are left as they are; that is a fault of its own.
  */
-export function bleedAreas<S extends Side>(placed: readonly Bleeding<S>[]): readonly Area<S>[] {
+export function bleedAreas<S extends Side>(placed: readonly Bleeding<S>[]): readonly BleedArea<S>[] {
   const rivals = findRivals(placed);
   const standings = placed.map((one, i) => stand(one, rivals[i], placed));
   const listed: (Claims | undefined)[] = [];
@@ -51,7 +51,7 @@ export function bleedAreas<S extends Side>(placed: readonly Bleeding<S>[]): read
     const numbers = rivals[i]?.numbers ?? [];
     if (isCutEvenly(one, numbers, standings)) return [one.undisputed];
     const others = numbers.flatMap((n) => claimed(n).map((claims) => ({ claims, isFirst: n < i })));
-    return claimed(i).flatMap((mine) => shareOut<S>(mine, others));
+    return claimed(i).flatMap((mine) => shareGap<S>(mine, others));
   });
 }
 
@@ -73,7 +73,7 @@ function stand<S extends Side>(
   }
   const isEven =
     rivals?.isAstray !== true &&
-    EDGES.every(
+    FACING_EDGES.every(
       (edge) =>
         edges[edge] === bleed ||
         facing.some((f) => f.edge === edge && within(f.limit, edges[edge]) && coversEdge(f, trim)),

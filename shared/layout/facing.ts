@@ -4,7 +4,7 @@ import { TOLERANCE, within } from '../geometry/tolerance.ts';
 import type { Bleeding } from './bleeding.ts';
 
 /** The edges, in the order in which they are asked. */
-export const EDGES = ['left', 'right', 'bottom', 'top'] as const;
+export const FACING_EDGES = ['left', 'right', 'bottom', 'top'] as const;
 
 /** How a piece faces a rival. */
 export interface Facing<S extends Side> {

@@ -16,7 +16,7 @@ export interface Other {
  * The lines of all claims make a lattice, and within one of its cells nothing changes; what is narrower than the
  * tolerance counts as nothing.
  */
-export function shareOut<S extends Space>(mine: Claims, others: readonly Other[]): readonly Rect<S>[] {
+export function shareGap<S extends Space>(mine: Claims, others: readonly Other[]): readonly Rect<S>[] {
   const lattice = latticeOf(mine.boxes, [mine.boxes, ...others.map(({ claims }) => claims.boxes)]);
   const { columns, rows } = lattice;
   const width = columns.length;

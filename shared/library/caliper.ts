@@ -40,7 +40,7 @@ const MICROMETRES_PER: Readonly<Record<string, number>> = {
 const CALIPER = /^(?<amount>\d*\.?\d+)\s*(?<unit>\S+)$/;
 
 /** Thicker is no paper that a printer takes; it is a slip of the unit. In um. */
-const THICKEST = 10_000;
+const MAX_CALIPER_UM = 10_000;
 
 /** Reads `300 um`, `0.3 mm`, `12 pt` or `0.012 in`. */
 export function readCaliper(text: string): Result<Caliper> {
@@ -50,7 +50,7 @@ export function readCaliper(text: string): Result<Caliper> {
   const per = Object.hasOwn(MICROMETRES_PER, unit) ? MICROMETRES_PER[unit] : undefined;
   if (parts === undefined || per === undefined) return refuse(unreadable(text));
   const micrometres = Number(parts.amount) * per;
-  if (micrometres <= 0 || micrometres > THICKEST) return refuse(unlikely(text));
+  if (micrometres <= 0 || micrometres > MAX_CALIPER_UM) return refuse(unlikely(text));
   return ok({ micrometres, typed });
 }
 

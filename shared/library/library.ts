@@ -1,5 +1,5 @@
 // The library: the printers and papers of a studio and what its time costs, as a person wrote them.
-import type { Hold } from '../geometry/register.ts';
+import type { SheetHold } from '../geometry/register.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { InkReading as Read } from '../ink/fitInk.ts';
 import type { InkModel, RuleOfThumb } from '../ink/inkModel.ts';
@@ -41,14 +41,14 @@ export interface Printer {
     readonly model: InkModel;
     /** The rule of thumb that a fitted model stands in for; it counts again when too few readings are left. */
     readonly rule?: RuleOfThumb | undefined;
-    readonly readings: readonly InkReading[];
+    readonly readings: readonly CounterReading[];
   };
   /** For every side of a sheet that is printed: wear, service, or what a meter counts. */
   readonly wearPerSide: number;
 }
 
 /** What the printer's own counter said of a finished job. */
-export interface InkReading extends Read {
+export interface CounterReading extends Read {
   /** `2026-03-01` */
   readonly date: string;
   readonly job: string;
@@ -63,7 +63,7 @@ export interface Feed {
   /** The thickest paper it takes; none where that is not known. */
   readonly thickest?: Caliper | undefined;
   readonly unprintable: Readonly<Record<SheetEdge, Length>>;
-  readonly hold: Hold;
+  readonly hold: SheetHold;
   /** Whether the printer turns the sheet itself and prints both sides. */
   readonly turnsItself: boolean;
   /** Whether somebody has to stand there as long as it prints. */
@@ -94,13 +94,13 @@ export interface Paper {
   /** Whether its two sides are alike, which one form for both passes needs. */
   readonly sidesAlike: boolean;
   /** What it can be bought as, at least one. */
-  readonly forms: readonly [PaperForm, ...PaperForm[]];
+  readonly forms: readonly [StockForm, ...StockForm[]];
 }
 
 export type Coated = 'none' | 'one-side' | 'both-sides';
 
 /** A sheet as it is printed, a parent sheet to be cut down first, or a roll. */
-export type PaperForm = StockSheet | ParentSheet | Roll;
+export type StockForm = StockSheet | ParentSheet | Roll;
 
 /** Along which edge the grain runs. */
 export type Grain = 'long' | 'short' | 'unknown';

@@ -5,7 +5,7 @@ import { UNITS } from '../units/length.ts';
 import { LIBRARY_SCHEMA } from './library.ts';
 
 /** More than anything costs or takes here: a larger number is a slip of the pen. */
-const MOST = 1_000_000;
+const MAX_NUMBER = 1_000_000;
 
 /** A coverage of four: four inks that each cover everything. */
 const FOUR_INKS = 4;
@@ -13,13 +13,13 @@ const FOUR_INKS = 4;
 const amount = z
   .number({ error: must('be a number') })
   .min(0, { error: must('not be negative') })
-  .max(MOST, { error: must('be at most a million') });
+  .max(MAX_NUMBER, { error: must('be at most a million') });
 const percent = z
   .number({ error: must('be a number') })
   .min(0, { error: must('not be negative') })
   .max(1000, { error: must('be at most 1000') });
 const any = z.number({ error: must('be a number') });
-const sheets = wholeFrom(0).max(MOST, { error: must('be at most a million') });
+const sheets = wholeFrom(0).max(MAX_NUMBER, { error: must('be at most a million') });
 
 const law = { base: amount, perCoverage: amount };
 const ruleOfThumb = z.strictObject({ source: z.literal('rule-of-thumb'), ...law, spread: amount });

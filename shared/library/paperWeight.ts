@@ -25,7 +25,7 @@ export const GRADES = [
 export type Grade = (typeof GRADES)[number];
 
 /** Sheets to the ream. */
-export const REAM = 500;
+export const SHEETS_PER_REAM = 500;
 
 /**
  * The basic size of each grade, in inches.
@@ -53,12 +53,12 @@ const M2_PER_IN2 = 0.0254 ** 2;
 
 /** Grams to the square metre of a paper of this grade, `pounds` being what 500 sheets in its basic size weigh. */
 export function grammageOf(pounds: number, grade: Grade): number {
-  return (pounds * GRAMS_PER_POUND) / (REAM * basicArea(grade));
+  return (pounds * GRAMS_PER_POUND) / (SHEETS_PER_REAM * basicArea(grade));
 }
 
 /** What 500 sheets in the grade's basic size weigh, in pounds. */
 export function basisWeightOf(grammage: number, grade: Grade): number {
-  return (grammage * REAM * basicArea(grade)) / GRAMS_PER_POUND;
+  return (grammage * SHEETS_PER_REAM * basicArea(grade)) / GRAMS_PER_POUND;
 }
 
 function basicArea(grade: Grade): number {
@@ -72,8 +72,8 @@ const BASIS = /^(?<amount>\d*\.?\d+)\s*(?:lb|lbs|#)\.?\s*(?<grade>[a-z]+)$/;
 const PER_THOUSAND = /^(?<amount>\d*\.?\d+)\s*kg\s+(?<w>\d*\.?\d+)\s*[x×]\s*(?<h>\d*\.?\d+)\s*mm$/;
 
 /** Lighter or heavier is no paper that is printed here, in g/m2. */
-const LIGHTEST = 10;
-const HEAVIEST = 2000;
+const MIN_GSM = 10;
+const MAX_GSM = 2000;
 
 /**
  * Reads `300 gsm`, `300 g/m2`, `100 lb cover`, `80# text`, or `110 kg 788 x 1091 mm`, which is what 1000 sheets of that
@@ -99,7 +99,7 @@ export function readPaperWeight(text: string): Result<PaperWeight> {
 }
 
 function checked(grammage: number, typed: string): Result<PaperWeight> {
-  if (grammage < LIGHTEST || grammage > HEAVIEST) {
+  if (grammage < MIN_GSM || grammage > MAX_GSM) {
     return refuse({
       code: 'length-unreadable',
       message: `"${typed}" is ${grammage.toPrecision(3)} g/m2, which is not a paper that is printed here.`,

@@ -11,8 +11,8 @@ import {
   LIBRARY_SCHEMA,
   type Library,
   type Paper,
-  type PaperForm,
   type Printer,
+  type StockForm,
 } from './library.ts';
 import {
   type WrittenFeed,
@@ -126,7 +126,7 @@ function buildPaper(written: WrittenPaper, field: string, reader: LengthReader):
   };
 }
 
-function buildForm(written: WrittenForm, field: string, reader: LengthReader): PaperForm {
+function buildForm(written: WrittenForm, field: string, reader: LengthReader): StockForm {
   switch (written.is) {
     case 'sheet':
       return { ...written, size: reader.size(written.size, `${field}.size`) };

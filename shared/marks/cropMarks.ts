@@ -7,16 +7,16 @@ import type { Rect } from '../geometry/space.ts';
 import { same, within } from '../geometry/tolerance.ts';
 import { applyToRect, inverse } from '../geometry/transform.ts';
 import { POINTS_PER } from '../units/length.ts';
-import { HAIRLINE, type LineMark } from './mark.ts';
-import { CLEAR } from './room.ts';
+import { HAIRLINE_PT, type LineMark } from './mark.ts';
+import { CLEARANCE_PT } from './room.ts';
 
 /** Length of a crop mark, the least that is still of use, and the least distance from the trim, in pt. */
-const LENGTH = 5 * POINTS_PER.mm;
-const LEAST = 2 * POINTS_PER.mm;
-const OFFSET = 2 * POINTS_PER.mm;
+const MARK_LENGTH_PT = 5 * POINTS_PER.mm;
+const MIN_MARK_LENGTH_PT = 2 * POINTS_PER.mm;
+const MARK_OFFSET_PT = 2 * POINTS_PER.mm;
 
 /** A place on the sheet: what is cut out, and as far as art is printed around it: rectangles side by side. */
-export interface Cell {
+export interface MarkedCell {
   readonly trim: Rect;
   readonly bleed: readonly Rect[];
 }
@@ -43,7 +43,7 @@ const TURNED_UP: Readonly<Record<Head, SheetEdge>> = { 0: 'lead', 90: 'right', 1
  *
  * @source Common practice, no source: 5 mm long, 0.25 pt, outside the bleed.
  */
-export function cropMarks(cells: readonly Cell[], area: Rect): CropMarks {
+export function cropMarks(cells: readonly MarkedCell[], area: Rect): CropMarks {
   const towards = HEADS.map((head) => {
     const turn = layInto({ x: 0, y: 0, w: 0, h: 0 }, head);
     const turned = cells.map((c) => ({
@@ -71,24 +71,24 @@ export function cropMarks(cells: readonly Cell[], area: Rect): CropMarks {
 }
 
 /** The strokes that lead upwards from the upper corners of every cell, each a rectangle without width. */
-function strokesUp(cells: readonly Cell[], area: Rect): readonly Rect[] {
+function strokesUp(cells: readonly MarkedCell[], area: Rect): readonly Rect[] {
   const placed = cells.map(({ trim, bleed }) => ({
     trim,
-    free: [grow(trim, OFFSET), ...bleed.map((r) => keptFree(trim, r))],
+    free: [grow(trim, MARK_OFFSET_PT), ...bleed.map((r) => keptFree(trim, r))],
   }));
   const kept = placed.flatMap(({ free }) => free);
-  const fromLeft = area.x + HAIRLINE / 2;
-  const toRight = area.x + area.w - HAIRLINE / 2;
+  const fromLeft = area.x + HAIRLINE_PT / 2;
+  const toRight = area.x + area.w - HAIRLINE_PT / 2;
   return placed.flatMap(({ trim, free }) => {
     return [trim.x, trim.x + trim.w].flatMap((x) => {
       if (!within(fromLeft, x) || !within(x, toRight)) return [];
       const own = free.filter((f) => within(f.x, x) && within(x, f.x + f.w));
       const start = Math.max(...own.map((f) => f.y + f.h));
-      let end = Math.min(start + LENGTH, area.y + area.h);
+      let end = Math.min(start + MARK_LENGTH_PT, area.y + area.h);
       for (const f of kept) {
         if (f.y < end && !within(x, f.x) && !within(f.x + f.w, x) && !within(f.y + f.h, start)) end = f.y;
       }
-      return within(LEAST, end - start) ? [{ x, y: start, w: 0, h: end - start }] : [];
+      return within(MIN_MARK_LENGTH_PT, end - start) ? [{ x, y: start, w: 0, h: end - start }] : [];
     });
   });
 }
@@ -96,7 +96,7 @@ function strokesUp(cells: readonly Cell[], area: Rect): readonly Rect[] {
 /** What crop marks keep out of around a rectangle of the printed area of a piece. */
 function keptFree(trim: Rect, printed: Rect): Rect {
   // An edge that lies within the trim is a step between two rectangles.
-  const by = (out: number) => (within(0, out) ? Math.max(OFFSET - out, CLEAR) : CLEAR);
+  const by = (out: number) => (within(0, out) ? Math.max(MARK_OFFSET_PT - out, CLEARANCE_PT) : CLEARANCE_PT);
   return growEdges(printed, {
     left: by(trim.x - printed.x),
     right: by(printed.x + printed.w - trim.x - trim.w),
@@ -133,5 +133,11 @@ function transpose(r: Rect): Rect {
 }
 
 function drawStroke({ x, y, w, h }: Rect): LineMark {
-  return { kind: 'line', from: { x, y }, to: { x: x + w, y: y + h }, width: HAIRLINE, ink: 'registration' };
+  return {
+    kind: 'line',
+    from: { x, y },
+    to: { x: x + w, y: y + h },
+    width: HAIRLINE_PT,
+    ink: 'registration',
+  };
 }

@@ -6,7 +6,7 @@ import { ASCENT, DESCENT, type Mark, type Measure, type Stamp } from './mark.ts'
 const HEIGHTS = [16, 12, 9];
 
 /** The type of the bar, and its arrows, as shares of its height. */
-const TYPE = 0.6;
+const TYPE_SHARE_OF_BAR = 0.6;
 const ARROW = { width: 0.6, height: 0.7 };
 
 /** The sides a form is printed on, in words. */
@@ -22,7 +22,7 @@ export function sideWords(form: Form): string {
 export function leadBars(form: Form, measure: Measure): readonly Stamp[] {
   const words = `LEAD EDGE · ${sideWords(form)}`;
   return HEIGHTS.map((h) => {
-    const size = TYPE * h;
+    const size = TYPE_SHARE_OF_BAR * h;
     const width = measure(words) * size;
     const pad = h * 0.5;
     const arrow = ARROW.width * h;

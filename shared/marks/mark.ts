@@ -17,7 +17,7 @@ import { apply, applyToRect, type Transform } from '../geometry/transform.ts';
 export type MarkInk = 'registration' | 'black' | 'paper';
 
 /** The stroke of a fine line, in pt. */
-export const HAIRLINE = 0.25;
+export const HAIRLINE_PT = 0.25;
 
 export interface LineMark {
   readonly kind: 'line';

@@ -6,12 +6,12 @@ import { applyToRect, type Transform } from '../geometry/transform.ts';
 import { lookFromBehind, type Turn } from '../geometry/turn.ts';
 import { hasOneForm, turnOf, type Work } from '../geometry/work.ts';
 import type { Form, Placement } from '../layout/placement.ts';
-import { type Cell, cropMarks } from './cropMarks.ts';
+import { cropMarks, type MarkedCell } from './cropMarks.ts';
 import { leadBars } from './leadBar.ts';
 import { boundsOf, carryMark, type Mark, type Measure, type Stamp } from './mark.ts';
 import { registerNotices } from './notices.ts';
 import { registerTargets } from './registerTargets.ts';
-import { CLEAR, keepClear, marginsAround, type Place, placeFirst } from './room.ts';
+import { CLEARANCE_PT, keepClear, marginsAround, type Place, placeFirst } from './room.ts';
 import { drawRulers } from './ruler.ts';
 import { oneLine, SHORTER_TITLES, type SlugFacts, shorten, slugs, turnWords } from './slug.ts';
 
@@ -56,7 +56,7 @@ export function marksOf(input: MarksInput): Marks {
   const targets = registerTargets(
     sheet,
     marginsAround(both, block),
-    keepClear([...cells.flatMap((c) => c.bleed), ...crops.marks.map(boundsOf)], CLEAR),
+    keepClear([...cells.flatMap((c) => c.bleed), ...crops.marks.map(boundsOf)], CLEARANCE_PT),
     hasOneForm(work) ? turn : undefined,
   );
   const view = viewOf(form.number, turn, sheet);
@@ -107,7 +107,7 @@ function cellsOnSide1(
   form: Form,
   turn: Turn | undefined,
   sheet: Size,
-): readonly Cell[] {
+): readonly MarkedCell[] {
   return form.sides.map((side) => {
     const view = viewOf(side, turn, sheet);
     return { trim: applyToRect(view, trim), bleed: bleed.map((r) => applyToRect(view, r)) };
@@ -115,8 +115,8 @@ function cellsOnSide1(
 }
 
 /** Front and back of a piece are cut out at one place, which is looked at once. */
-function distinctCells(cells: readonly Cell[]): readonly Cell[] {
-  const found = new Map<string, Cell>();
+function distinctCells(cells: readonly MarkedCell[]): readonly MarkedCell[] {
+  const found = new Map<string, MarkedCell>();
   for (const cell of cells) {
     const key = [cell.trim, ...cell.bleed].flatMap(({ x, y, w, h }) => [x, y, w, h].map((v) => v.toFixed(3)));
     found.set(key.join(' '), cell);

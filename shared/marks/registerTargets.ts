@@ -7,14 +7,14 @@ import { same } from '../geometry/tolerance.ts';
 import { applyToRect, type Transform } from '../geometry/transform.ts';
 import { lookFromBehind, type Turn } from '../geometry/turn.ts';
 import { POINTS_PER } from '../units/length.ts';
-import { HAIRLINE, type MirrorMark } from './mark.ts';
+import { HAIRLINE_PT, type MirrorMark } from './mark.ts';
 import { findRoom } from './room.ts';
 
 /** Across the whole target, in pt: 6 mm, or 4 mm where the margin is narrow. */
 const SIZES = [6 * POINTS_PER.mm, 4 * POINTS_PER.mm];
 
 /** The ring's radius as a share of the target. */
-const RING = 0.3;
+const RING_SHARE = 0.3;
 
 /** Halfway between the bleeds and the edge of what can be printed. */
 const HALFWAY = { x: 0.5, y: 0.5 };
@@ -77,9 +77,9 @@ function findTarget(sheet: Size, edge: SheetEdge, margin: Rect, taken: readonly 
 
 function drawTarget(room: Rect): readonly MirrorMark[] {
   const { x, y } = centre(room);
-  const stroke = { width: HAIRLINE, ink: 'registration' } as const;
+  const stroke = { width: HAIRLINE_PT, ink: 'registration' } as const;
   return [
-    { kind: 'ring', centre: { x, y }, radius: RING * room.w, ...stroke },
+    { kind: 'ring', centre: { x, y }, radius: RING_SHARE * room.w, ...stroke },
     { kind: 'line', from: { x: room.x, y }, to: { x: room.x + room.w, y }, ...stroke },
     { kind: 'line', from: { x, y: room.y }, to: { x, y: room.y + room.h }, ...stroke },
   ];

@@ -8,19 +8,19 @@ import { within } from '../geometry/tolerance.ts';
 import { layStamp, type Mark, type Stamp } from './mark.ts';
 
 /** How far every mark stays away from bleeds and from other marks, in pt (0.7 mm). */
-export const CLEAR = 2;
+export const CLEARANCE_PT = 2;
 
 /** How far a stamp would like to stay away, in pt. */
-const AIR = 6;
+const GAP_PT = 6;
 
 /** The four margins between the printable area and the block of all bleeds, each as long as the printable area. */
 export function marginsAround(area: Rect, block: Rect): Readonly<Record<SheetEdge, Rect>> {
   const areaTop = area.y + area.h;
   const areaRight = area.x + area.w;
-  const bottom = block.y - CLEAR;
-  const top = block.y + block.h + CLEAR;
-  const left = block.x - CLEAR;
-  const right = block.x + block.w + CLEAR;
+  const bottom = block.y - CLEARANCE_PT;
+  const top = block.y + block.h + CLEARANCE_PT;
+  const left = block.x - CLEARANCE_PT;
+  const right = block.x + block.w + CLEARANCE_PT;
   return {
     lead: { ...area, y: top, h: areaTop - top },
     tail: { ...area, h: bottom - area.y },
@@ -91,7 +91,7 @@ export function placeFirst(
   places: readonly Place[],
   taken: readonly Rect[],
 ): readonly Mark[] | undefined {
-  const kept = [AIR, CLEAR].map((by) => keepClear(taken, by));
+  const kept = [GAP_PT, CLEARANCE_PT].map((by) => keepClear(taken, by));
   for (const place of places) {
     for (const around of kept) {
       for (const stamp of stamps) {

@@ -2,8 +2,8 @@
 import type { Size } from '../geometry/space.ts';
 import { CAUTIONS } from '../job/cautions.ts';
 import { oneLine } from '../marks/slug.ts';
-import { type Block, below } from '../pdf/document/block.ts';
-import { fillPages, PAGE_MARGIN } from '../pdf/document/fillPages.ts';
+import { below, type PageBlock } from '../pdf/document/block.ts';
+import { fillPages, PAGE_MARGIN_PT } from '../pdf/document/fillPages.ts';
 import { plainPaper } from '../pdf/document/plainPaper.ts';
 import { type Measures, setHeading, setParagraph, setRow } from '../pdf/document/setWords.ts';
 import type { Shape } from '../pdf/document/shape.ts';
@@ -39,7 +39,7 @@ export function setPackingSlip(input: PackingSlipInput): {
 } {
   const { slip, units, day, measures } = input;
   const paper = plainPaper(units);
-  const width = paper.w - 2 * PAGE_MARGIN;
+  const width = paper.w - 2 * PAGE_MARGIN_PT;
   const title = oneLine(slip.title);
   const furniture = furnitureOf('Packing slip', title, day, width, measures);
   const head = below(
@@ -81,17 +81,20 @@ function factsOf({ lines }: Slip) {
 }
 
 /** High enough to write an address or a name in by hand, in pt. */
-const ADDRESS = 62;
-const LINE = 26;
+const ADDRESS_HEIGHT_PT = 62;
+const LINE_HEIGHT_PT = 26;
 
-function addresses(width: number, measures: Measures): readonly Block[] {
+function addresses(width: number, measures: Measures): readonly PageBlock[] {
   const half = width / 2;
   const cells = ['From', 'To'].map((w) => setParagraph(w, NOTE, half - 8, measures));
-  return [setHeading('Sender and receiver', HEADING, width, measures), setRow(cells, [half, half], ADDRESS)];
+  return [
+    setHeading('Sender and receiver', HEADING, width, measures),
+    setRow(cells, [half, half], ADDRESS_HEIGHT_PT),
+  ];
 }
 
 /** The table goes row by row, so that a long one goes on on the next page. */
-function contents({ slip, trims, measures }: PackingSlipInput, width: number): readonly Block[] {
+function contents({ slip, trims, measures }: PackingSlipInput, width: number): readonly PageBlock[] {
   const figures = [92, 58, 70, 62, 84];
   const widths = [width - figures.reduce((a, b) => a + b, 0), ...figures];
   const row = (texts: readonly string[], style = BODY) =>
@@ -110,10 +113,10 @@ function contents({ slip, trims, measures }: PackingSlipInput, width: number): r
   ];
 }
 
-function signatures(width: number, measures: Measures): readonly Block[] {
+function signatures(width: number, measures: Measures): readonly PageBlock[] {
   const half = width / 2;
   const cells = ['Counted and packed by, day', 'Received by, day'].map((w) =>
     setParagraph(w, NOTE, half - 8, measures),
   );
-  return [setRow(cells, [half, half], LINE + 14)];
+  return [setRow(cells, [half, half], LINE_HEIGHT_PT + 14)];
 }

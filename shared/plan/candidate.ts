@@ -6,7 +6,7 @@ import type { InkAmount } from '../ink/inkModel.ts';
 import type { Overs, SheetCount } from '../layout/count.ts';
 import type { Lies } from '../layout/lies.ts';
 import type { FaceName, Position } from '../layout/position.ts';
-import type { Feed, Paper, PaperForm, Printer } from '../library/library.ts';
+import type { Feed, Paper, Printer, StockForm } from '../library/library.ts';
 import type { Length } from '../units/length.ts';
 
 /** A way to print the job as far as its layout goes: nothing in it depends on prices or quantities alone. */
@@ -49,17 +49,17 @@ export interface LaidCandidate {
 
 /** Where the sheets come from: how many of them out of one parent, or how much of the roll each takes. */
 export type SheetSource =
-  | { readonly is: 'sheet'; readonly form: Extract<PaperForm, { is: 'sheet' }> }
+  | { readonly is: 'sheet'; readonly form: Extract<StockForm, { is: 'sheet' }> }
   | {
       readonly is: 'parent';
-      readonly form: Extract<PaperForm, { is: 'parent' }>;
+      readonly form: Extract<StockForm, { is: 'parent' }>;
       readonly out: number;
       /** Cuts through a pile of parents. */
       readonly cuts: number;
     }
   | {
       readonly is: 'roll';
-      readonly form: Extract<PaperForm, { is: 'roll' }>;
+      readonly form: Extract<StockForm, { is: 'roll' }>;
       /** What each sheet takes of the roll, in m. */
       readonly metres: number;
     };

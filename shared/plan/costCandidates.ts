@@ -7,7 +7,7 @@ import type { Coverage, LaidCandidate, PlanArea, PlanCandidate } from './candida
 import type { LaidPlan } from './layOutCandidates.ts';
 import { squareMetres } from './measures.ts';
 import { areaBought } from './paperBought.ts';
-import { type PricedRun, runPricer, type Terms } from './priceRun.ts';
+import { type PricedRun, type PriceTerms, runPricer } from './priceRun.ts';
 import { rank, unbeaten } from './rank.ts';
 import { piecesWanted, qualityOf, quantitiesFor, sheetsFor, type WhatIf } from './whatIf.ts';
 
@@ -21,7 +21,7 @@ export function costCandidates(
   coverage: Coverage,
   whatIf: WhatIf = {},
 ): readonly PlanCandidate[] {
-  const terms: Terms = { brief: plan.brief, library, coverage, whatIf };
+  const terms: PriceTerms = { brief: plan.brief, library, coverage, whatIf };
   const pieces = whatIf.pieces ?? piecesWanted(plan.brief);
   const wanted = quantitiesFor(plan.brief, pieces);
   const costed = plan.candidates.map((candidate) => costOne(candidate, terms, wanted));
@@ -34,7 +34,7 @@ export function costCandidates(
 
 function costOne(
   candidate: LaidCandidate,
-  terms: Terms,
+  terms: PriceTerms,
   wanted: readonly number[],
 ): Omit<PlanCandidate, 'unbeaten'> {
   const { brief, whatIf } = terms;

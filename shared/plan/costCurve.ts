@@ -2,7 +2,7 @@
 import type { Library } from '../library/library.ts';
 import type { Coverage, LaidCandidate } from './candidate.ts';
 import type { LaidPlan } from './layOutCandidates.ts';
-import { runPricer, type Terms } from './priceRun.ts';
+import { type PriceTerms, runPricer } from './priceRun.ts';
 import { quantitiesFor, sheetsFor, type WhatIf } from './whatIf.ts';
 
 /** Quantities, in pieces of all designs together; both ends included, whole numbers from 1. */
@@ -48,7 +48,7 @@ export function costCurves(
 function leastOf(
   candidates: readonly LaidCandidate[],
   wanted: readonly (readonly number[])[],
-  terms: Terms,
+  terms: PriceTerms,
 ): Pick<CostCurve, 'totals' | 'best'> {
   const totals = wanted.map(() => Number.POSITIVE_INFINITY);
   const best = wanted.map(() => '');

@@ -2,19 +2,19 @@
 import type { FaceName } from '../layout/position.ts';
 import type { Coverage } from './candidate.ts';
 
-export interface CoveredFace {
+export interface FaceInkTotal {
   readonly piece: string;
   readonly face: FaceName;
   /** The sum of all inks, 0 to 4. */
   readonly total: number;
 }
 
-export type CoverageOfFaces = readonly CoveredFace[];
+export type CoverageOfFaces = readonly FaceInkTotal[];
 
 /** What is taken for a face that was not measured yet: as much ink as would cover it once. */
-const GUESSED = 1;
+const GUESSED_COVERAGE = 1;
 
 export function coverageFrom(faces: CoverageOfFaces): Coverage {
   const known = new Map(faces.map(({ piece, face, total }) => [`${face} ${piece}`, total]));
-  return (piece, face) => known.get(`${face} ${piece}`) ?? GUESSED;
+  return (piece, face) => known.get(`${face} ${piece}`) ?? GUESSED_COVERAGE;
 }

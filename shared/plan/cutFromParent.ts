@@ -17,7 +17,7 @@ export interface CutSheet {
 }
 
 /** Halves, thirds, quarters and so on down to eighths. What is smaller has to be named. */
-const SMALLEST_PART = 8;
+const MAX_DIVISION = 8;
 
 /** Every sheet that can be cut from the parent and goes into the feed, as many out of each parent as a guillotine allows. */
 export function sheetsFromParent(
@@ -32,10 +32,10 @@ export function sheetsFromParent(
 
 function equalParts({ size }: ParentSheet): readonly (readonly [Length, Length])[] {
   const { w, h } = sizeInPoints(size);
-  const counts = Array.from({ length: SMALLEST_PART }, (_, i) => i + 1);
+  const counts = Array.from({ length: MAX_DIVISION }, (_, i) => i + 1);
   return counts.flatMap((across) =>
     counts
-      .filter((up) => across * up <= SMALLEST_PART)
+      .filter((up) => across * up <= MAX_DIVISION)
       .map((up) => [roundedDown(w / across, size[0].unit), roundedDown(h / up, size[1].unit)] as const),
   );
 }

@@ -1,10 +1,11 @@
 // How many cuts through a pile free everything that lies on its sheets.
+
+import { type CuttingGrid, fieldOf, wholeSheet } from '../cutting/cuttingGrid.ts';
 import { fewestCuts } from '../cutting/fewestCuts.ts';
-import { type Field, fieldOf, wholeSheet } from '../cutting/field.ts';
 import type { Rect, Size } from '../geometry/space.ts';
 
 /** Enough for every line of a sheet of some twenty pieces in many sizes. */
-const EFFORT = 20_000;
+const MAX_SEARCH_STEPS = 20_000;
 
 /** Counts cuts, and remembers them: sheets of all sizes on which the pieces lie alike take the same. */
 export class CutCounter {
@@ -18,14 +19,14 @@ export class CutCounter {
     const key = [whole.right, whole.lead, ...trims].join(' ');
     const known = this.#known.get(key);
     if (known !== undefined) return known;
-    const cuts = fewestCuts(field, isGrid(field) ? 0 : EFFORT)(whole);
+    const cuts = fewestCuts(field, isGrid(field) ? 0 : MAX_SEARCH_STEPS)(whole);
     this.#known.set(key, cuts);
     return cuts;
   }
 }
 
 /** Whether the pieces lie in whole rows and columns, which are cut one after the other: nothing has to be searched. */
-function isGrid({ trims }: Field): boolean {
+function isGrid({ trims }: CuttingGrid): boolean {
   const columns = new Set(trims.map(({ left, right }) => `${left} ${right}`));
   const rows = new Set(trims.map(({ tail, lead }) => `${tail} ${lead}`));
   return columns.size * rows.size === trims.length;

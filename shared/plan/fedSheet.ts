@@ -1,6 +1,6 @@
 // The sheets of a paper as a feed takes them: as they are sold, cut from parent sheets, or cut from a roll.
 import { same } from '../geometry/tolerance.ts';
-import type { Feed, PaperForm } from '../library/library.ts';
+import type { Feed, StockForm } from '../library/library.ts';
 import { type Length, points } from '../units/length.ts';
 import type { SheetSource } from './candidate.ts';
 import { sheetsFromParent } from './cutFromParent.ts';
@@ -8,7 +8,7 @@ import { sheetsFromRoll } from './cutFromRoll.ts';
 import { type CutFor, type FedSheet, type GrainIn, goesInto, grainIn } from './feeding.ts';
 
 /** Every sheet that the feed takes of a form of paper, with each edge leading that may lead. */
-export function fedSheets(form: PaperForm, feed: Feed, wanted: CutFor): readonly FedSheet[] {
+export function fedSheets(form: StockForm, feed: Feed, wanted: CutFor): readonly FedSheet[] {
   switch (form.is) {
     case 'sheet':
       return bothLeads({ is: 'sheet', form }, form.size, grainIn(form), feed);

@@ -6,7 +6,7 @@ import { designsOf, trimOf } from '../job/job.ts';
 import { withWork } from '../job/oneForm.ts';
 import type { Lies } from '../layout/lies.ts';
 import { cellOf } from '../layout/room.ts';
-import type { Feed, Library, Paper, PaperForm, Printer } from '../library/library.ts';
+import type { Feed, Library, Paper, Printer, StockForm } from '../library/library.ts';
 import { points, type Unit } from '../units/length.ts';
 import type { LaidCandidate, Refused } from './candidate.ts';
 import { CutCounter } from './cuts.ts';
@@ -73,7 +73,7 @@ function candidatesOn(trying: Trying): readonly LaidCandidate[] {
 }
 
 interface Tried {
-  readonly form: PaperForm;
+  readonly form: StockForm;
   /** Which form of the paper it is. */
   readonly number: number;
   readonly sheet: FedSheet;

@@ -3,16 +3,16 @@ import type { Size } from '../geometry/space.ts';
 import { type Length, lengthOf, POINTS_PER, points, type Unit } from '../units/length.ts';
 
 /** In pt. */
-const METRE = 1000 * POINTS_PER.mm;
+const POINTS_PER_METRE = 1000 * POINTS_PER.mm;
 
 /** Square metres of an area in pt. */
 export function squareMetres({ w, h }: Size): number {
-  return (w * h) / METRE ** 2;
+  return (w * h) / POINTS_PER_METRE ** 2;
 }
 
 /** Metres of a length in pt. */
 export function metres(pt: number): number {
-  return pt / METRE;
+  return pt / POINTS_PER_METRE;
 }
 
 /** A typed size in pt. */
@@ -24,16 +24,16 @@ export function sizeInPoints([w, h]: readonly [Length, Length]): Size {
 const PARTS: Readonly<Record<Unit, number>> = { in: 100, mm: 10, pt: 1 };
 
 /** Takes what float64 added to a whole number of parts for nothing. */
-const NOISE = 1e-6;
+const ROUNDING_NOISE = 1e-6;
 
 /** The longest length that the scale of a cutter shows and that is no longer than this one (pt). */
 export function roundedDown(pt: number, unit: Unit): Length {
-  return lengthOf(Math.floor(partsOf(pt, unit) + NOISE) / PARTS[unit], unit);
+  return lengthOf(Math.floor(partsOf(pt, unit) + ROUNDING_NOISE) / PARTS[unit], unit);
 }
 
 /** The shortest length that the scale of a cutter shows and that is no shorter than this one (pt). */
 export function roundedUp(pt: number, unit: Unit): Length {
-  return lengthOf(Math.ceil(partsOf(pt, unit) - NOISE) / PARTS[unit], unit);
+  return lengthOf(Math.ceil(partsOf(pt, unit) - ROUNDING_NOISE) / PARTS[unit], unit);
 }
 
 function partsOf(pt: number, unit: Unit): number {

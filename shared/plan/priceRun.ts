@@ -27,7 +27,7 @@ export interface PricedRun {
 }
 
 /** What the price of any run depends on besides its candidate. */
-export interface Terms {
+export interface PriceTerms {
   readonly brief: Brief;
   readonly library: Library;
   readonly coverage: Coverage;
@@ -37,7 +37,7 @@ export interface Terms {
 /** Prices runs of one candidate: everything that does not depend on their length is worked out once. */
 export function runPricer(
   candidate: LaidCandidate,
-  { brief, library, coverage, whatIf }: Terms,
+  { brief, library, coverage, whatIf }: PriceTerms,
 ): (needed: number) => PricedRun {
   const { printer, feed, paper, source, sides, passes, setUps } = candidate;
   const { rates } = library;
@@ -103,7 +103,7 @@ export function runPricer(
 }
 
 /** Takes what float64 took from a whole number of sheets for nothing. */
-const NOISE = 1e-6;
+const ROUNDING_NOISE = 1e-6;
 
 function toCents(amount: number): number {
   return Math.round(amount * 100);
@@ -120,7 +120,7 @@ function cuttingTime(
 ): (trimmed: number, sheets: number, bought: number) => number {
   const { secondsPerCut, secondsPerPile, tallestPile } = rates.cutting;
   const high = micrometres(points(tallestPile)) / paper.caliper.micrometres;
-  const perPile = Math.max(1, Math.floor(high + NOISE));
+  const perPile = Math.max(1, Math.floor(high + ROUNDING_NOISE));
   const pilesOf = (sheets: number) => Math.ceil(sheets / perPile);
   const through = (piles: number, each: number) =>
     each === 0 ? 0 : piles * (secondsPerPile + each * secondsPerCut);

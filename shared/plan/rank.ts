@@ -9,8 +9,8 @@ export type Ranking = (typeof RANKINGS)[number];
 export type Counts = Pick<PlanCandidate, 'id' | 'cost' | 'time' | 'area'>;
 
 /** Seconds and areas (m2) that differ by less are the same: float64 adds them up in different orders. */
-const SAME = 1e-8;
-const rounded = (value: number) => Math.round(value / SAME);
+const SAME_VALUE = 1e-8;
+const rounded = (value: number) => Math.round(value / SAME_VALUE);
 
 const VALUES: Readonly<Record<Ranking, (one: Counts) => number>> = {
   cost: ({ cost }) => Math.round(cost.total * 100),

@@ -5,7 +5,7 @@ import { hasOneForm, turnOf } from '../geometry/work.ts';
 import type { Brief } from '../job/brief.ts';
 import { sheetOf } from '../job/job.ts';
 import type { Caliper } from '../library/caliper.ts';
-import type { Feed, Paper, PaperForm, Printer } from '../library/library.ts';
+import type { Feed, Paper, Printer, StockForm } from '../library/library.ts';
 import { points, type Unit } from '../units/length.ts';
 import { showLength, showSize } from '../units/show.ts';
 import { sizeInPoints } from './measures.ts';
@@ -32,7 +32,7 @@ export function unlikeSides(paper: Paper): Fault {
   );
 }
 
-export function noSheetGoesIn(form: PaperForm, feed: Feed, unit: Unit): Fault {
+export function noSheetGoesIn(form: StockForm, feed: Feed, unit: Unit): Fault {
   const takes = `${feed.name} takes ${showSize(sizeInPoints(feed.least), unit)} to ${showSize(sizeInPoints(feed.most), unit)} (across × along the feed)`;
   switch (form.is) {
     case 'sheet':

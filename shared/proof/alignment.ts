@@ -5,9 +5,9 @@ import type { Rect } from '../geometry/space.ts';
 import { applyToRect, chain } from '../geometry/transform.ts';
 import { POINTS_PER } from '../units/length.ts';
 import { type ArtFace, renderFace } from './artFaces.ts';
-import { type Area, blur, correlation, countOutliers, squaredDifference, unmovedIn } from './band.ts';
+import { blur, correlation, countOutliers, type PixelArea, squaredDifference, unmovedIn } from './band.ts';
 import { type Displacement, largestMove } from './displacement.ts';
-import { type Grid, pieceToPicture } from './grid.ts';
+import { type PixelGrid, pieceToPicture } from './grid.ts';
 import type { Affine } from './pageSource.ts';
 import type { Picture } from './picture.ts';
 import { type MotionModel, registerPicture } from './registration.ts';
@@ -20,7 +20,7 @@ export interface Found {
   readonly picture: Picture;
   /** The same blurred, made when it is first needed. */
   readonly blurred: () => Picture;
-  readonly grid: Grid;
+  readonly grid: PixelGrid;
   /** How the picture lay on the sheet: it was turned counter-clockwise by this much to be upright. */
   readonly lie: Head;
   /** The trim and as much bleed as has to be seen, in pt from the middle of the trim. */
@@ -28,13 +28,13 @@ export interface Found {
 }
 
 /** How well a face was aligned with what was found. */
-export interface Alignment {
+export interface FaceAlignment {
   /** Where the face is printed, if it is this face. */
   readonly placed: Affine;
   /** The art, rendered there. */
   readonly picture: Picture;
   /** What can be compared: the trim, as far as the art reaches when it is printed there. */
-  readonly area: Area;
+  readonly area: PixelArea;
   /** Whether the two show the same. */
   readonly agrees: boolean;
 }
@@ -63,7 +63,7 @@ export function alignFace(
   initial: Affine,
   model: MotionModel,
   first?: Picture,
-): Alignment {
+): FaceAlignment {
   let placed = initial;
   let picture = first ?? renderFace(face, placed, found.grid, found.lie);
   let agrees = false;
@@ -75,7 +75,7 @@ export function alignFace(
     }
     // A renderer may draw a pattern so unevenly that it agrees where it is but not quite where it fits best.
     agrees ||= agree(found, picture, area);
-    const alignment: Alignment = { placed, picture, area, agrees };
+    const alignment: FaceAlignment = { placed, picture, area, agrees };
     if (round === 2 && correlation(found.picture, picture, area) < MIN_CORRELATION) return alignment;
     const { displacement, observableDirections } = registerPicture(found.picture, picture, area, model);
     if (
@@ -94,7 +94,7 @@ export function alignFace(
  * The same face also turned, scaled and slanted, where that moves the edges of the trim out of their place and explains
  * most of what differed; else as it was. A small scale alone would pass for edges that wander.
  */
-export function refineAffine(found: Found, face: ArtFace, shifted: Alignment): Alignment {
+export function refineAffine(found: Found, face: ArtFace, shifted: FaceAlignment): FaceAlignment {
   const { picture, area, placed } = shifted;
   if (unmovedIn(found.picture, picture, area)) return shifted;
   const { displacement, observableDirections } = registerPicture(found.picture, picture, area, 'affine');
@@ -113,14 +113,14 @@ export function refineAffine(found: Found, face: ArtFace, shifted: Alignment): A
  * Whether what was found agrees with a picture of the art, edges that wander by a pixel forgiven: as they are, or else
  * blurred, which lets thin lines meet halfway.
  */
-function agree(found: Found, picture: Picture, area: Area): boolean {
+function agree(found: Found, picture: Picture, area: PixelArea): boolean {
   const few = (a: Picture, b: Picture) =>
     countOutliers(a, b, area, MIN_RENDERED_OUTLIERS) < MIN_RENDERED_OUTLIERS;
   return few(found.picture, picture) || few(found.blurred(), blur(picture));
 }
 
 /** The pixels of the trim that show art when it is printed at `placed`, without the outermost. */
-export function areaInView(found: Found, placed: Affine): Area {
+export function areaInView(found: Found, placed: Affine): PixelArea {
   const { grid } = found;
   const whole: Rect = { x: grid.margin, y: grid.margin, w: grid.width, h: grid.height };
   const art: Rect = applyToRect(chain(placed, pieceToPicture(grid)), found.printed);
@@ -133,14 +133,14 @@ export function areaInView(found: Found, placed: Affine): Area {
   };
 }
 
-function enoughInView(grid: Grid, area: Area): boolean {
+function enoughInView(grid: PixelGrid, area: PixelArea): boolean {
   const width = Math.max(0, area.right - area.left);
   const height = Math.max(0, area.bottom - area.top);
   return width * height > MIN_SHARE_IN_VIEW * Math.max(1, (grid.width - 2) * (grid.height - 2));
 }
 
 /** A displacement in pixels, y down, as one in pt, y up. */
-function affineOf(d: Displacement, grid: Grid): Affine {
+function affineOf(d: Displacement, grid: PixelGrid): Affine {
   return {
     a: 1 + d.xx,
     b: (-d.yx * grid.across) / grid.up,

@@ -4,7 +4,7 @@ import type { Size } from '../geometry/space.ts';
 import { same } from '../geometry/tolerance.ts';
 import { chain } from '../geometry/transform.ts';
 import type { FaceName } from '../layout/position.ts';
-import { type Grid, gridFor, pictureSize, pieceToPicture } from './grid.ts';
+import { gridFor, type PixelGrid, pictureSize, pieceToPicture } from './grid.ts';
 import type { FaceArt, FaceOf, ProofJob } from './job.ts';
 import { type Affine, type PageSource, renderLying, scaleSource, turnSource } from './pageSource.ts';
 import type { Picture } from './picture.ts';
@@ -17,7 +17,7 @@ export const IDENTITY: Affine = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
 export interface ArtFace extends FaceOf {
   /** The trim with the head up, in pt. */
   readonly trim: Size;
-  readonly grid: Grid;
+  readonly grid: PixelGrid;
   /** The page of the art, upright, and the middle of the trim on it. */
   readonly source: PageSource;
   readonly centre: { readonly x: number; readonly y: number };
@@ -52,7 +52,7 @@ export function toTrimCentre({ centre }: ArtFace): Affine {
 }
 
 /** The face as it looks when it is printed at `placed`, in the pixels of this grid; `lie` as for `renderLying`. */
-export function renderFace(face: ArtFace, placed: Affine, grid: Grid, lie: Head): Picture {
+export function renderFace(face: ArtFace, placed: Affine, grid: PixelGrid, lie: Head): Picture {
   const matrix = chain(chain(toTrimCentre(face), placed), pieceToPicture(grid));
   const { width, height } = pictureSize(grid, 0);
   return renderLying(face.source, matrix, width, height, lie);

@@ -2,7 +2,7 @@
 import type { Picture } from './picture.ts';
 
 /** A part of a picture in pixels from its upper left; `right` and `bottom` are the first that are not part of it. */
-export interface Area {
+export interface PixelArea {
   readonly left: number;
   readonly top: number;
   readonly right: number;
@@ -10,7 +10,7 @@ export interface Area {
 }
 
 /** All of a picture. */
-export function wholeOf({ width, height }: Picture): Area {
+export function wholeArea({ width, height }: Picture): PixelArea {
   return { left: 0, top: 0, right: width, bottom: height };
 }
 
@@ -24,7 +24,7 @@ const EDGE_SHARE = 1 / 3;
 const CONTRAST_RADIUS_PX = 3;
 
 /** Whether the two pictures are the same, pixel for pixel, in this area. */
-export function equalIn(a: Picture, b: Picture, area: Area): boolean {
+export function equalIn(a: Picture, b: Picture, area: PixelArea): boolean {
   for (let y = area.top; y < area.bottom; y++) {
     const end = (y * a.width + area.right) * 3;
     for (let i = (y * a.width + area.left) * 3; i < end; i++) {
@@ -41,7 +41,7 @@ const MAX_STRAY_SHARE = 0.1;
  * Whether the two pictures are the same but for a few pixels, such as a letter that a renderer sets one pixel off. Any
  * shift that can be seen would change most of the pixels at edges.
  */
-export function unmovedIn(a: Picture, b: Picture, area: Area): boolean {
+export function unmovedIn(a: Picture, b: Picture, area: PixelArea): boolean {
   let [edges, strays] = [0, 0];
   const row = a.width * 3;
   for (let y = area.top; y < area.bottom; y++) {
@@ -65,7 +65,7 @@ export function unmovedIn(a: Picture, b: Picture, area: Area): boolean {
  * widened by the rounding and a share of the contrast there, in each colour. Both ways round, so that neither what
  * was added nor what was left out goes unseen; and by contrast, so that the lightest tint is held to its own measure.
  */
-export function countOutliers(a: Picture, b: Picture, area: Area, enough: number): number {
+export function countOutliers(a: Picture, b: Picture, area: PixelArea, enough: number): number {
   let outliers = 0;
   for (let y = area.top; y < area.bottom; y++) {
     for (let x = area.left; x < area.right; x++) {
@@ -130,7 +130,7 @@ function mix(pixels: Uint8Array, width: number, height: number, stride: number, 
 }
 
 /** Whether the area is all the colour of its first pixel. */
-export function isFlat(picture: Picture, area: Area): boolean {
+export function isFlat(picture: Picture, area: PixelArea): boolean {
   const first = (area.top * picture.width + area.left) * 3;
   return isAll(
     picture,
@@ -140,11 +140,11 @@ export function isFlat(picture: Picture, area: Area): boolean {
 }
 
 /** Whether nothing is printed in the area. */
-export function isBlank(picture: Picture, area: Area): boolean {
+export function isBlank(picture: Picture, area: PixelArea): boolean {
   return isAll(picture, area, [255, 255, 255]);
 }
 
-function isAll(picture: Picture, area: Area, colour: readonly number[]): boolean {
+function isAll(picture: Picture, area: PixelArea, colour: readonly number[]): boolean {
   for (let y = area.top; y < area.bottom; y++) {
     for (let x = area.left; x < area.right; x++) {
       const i = (y * picture.width + x) * 3;
@@ -157,7 +157,7 @@ function isAll(picture: Picture, area: Area, colour: readonly number[]): boolean
 }
 
 /** The sum of squared differences of two pictures in an area. */
-export function squaredDifference(a: Picture, b: Picture, area: Area): number {
+export function squaredDifference(a: Picture, b: Picture, area: PixelArea): number {
   let sum = 0;
   for (let y = area.top; y < area.bottom; y++) {
     const end = (y * a.width + area.right) * 3;
@@ -172,7 +172,7 @@ export function squaredDifference(a: Picture, b: Picture, area: Area): number {
  * How alike two pictures are in an area: the correlation of what they show apart from their mean colours, 1 for the
  * same, 0 for nothing in common or where one of them is flat.
  */
-export function correlation(a: Picture, b: Picture, area: Area): number {
+export function correlation(a: Picture, b: Picture, area: PixelArea): number {
   let [both, ofA, ofB] = [0, 0, 0];
   for (let colour = 0; colour < 3; colour++) {
     let [n, sumA, sumB, sumAA, sumBB, sumAB] = [0, 0, 0, 0, 0, 0];

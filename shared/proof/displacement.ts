@@ -16,7 +16,7 @@ export interface Displacement {
 export const NO_DISPLACEMENT: Displacement = { dx: 0, dy: 0, xx: 0, xy: 0, yx: 0, yy: 0 };
 
 /** The displacement and one more step, given in pixels of a level that are `scale` times as large. */
-export function addStep(d: Displacement, step: Displacement, scale: number): Displacement {
+export function compose(d: Displacement, step: Displacement, scale: number): Displacement {
   return {
     dx: d.dx + step.dx * scale,
     dy: d.dy + step.dy * scale,

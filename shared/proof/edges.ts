@@ -4,7 +4,7 @@ import type { Reaches } from '../layout/bleedReach.ts';
 import { type Direction, type Step, undoSteps } from './hand.ts';
 
 /** All four, in the order in which they are listed. */
-export const EDGES = ['left', 'right', 'top', 'bottom'] as const;
+export const FACE_EDGES = ['left', 'right', 'top', 'bottom'] as const;
 
 /** Where each edge lies, seen from the middle. */
 export const OUTWARD: Readonly<Record<keyof Edges, Direction>> = {

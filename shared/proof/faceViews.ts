@@ -9,7 +9,7 @@ import { leastReach, type Reaches } from '../layout/bleedReach.ts';
 import { type FaceName, otherFace, type Position } from '../layout/position.ts';
 import { edgeTowards, OUTWARD, onFace } from './edges.ts';
 import type { SideNumber } from './finding.ts';
-import { type Grid, gridFor, pictureSize, sheetToPicture } from './grid.ts';
+import { gridFor, type PixelGrid, pictureSize, sheetToPicture } from './grid.ts';
 import {
   type Direction,
   type Step,
@@ -39,7 +39,7 @@ export interface FaceView {
   readonly side: SideNumber;
   readonly piece: ProofPiece;
   readonly face: FaceName;
-  readonly grid: Grid;
+  readonly grid: PixelGrid;
   readonly lie: Head;
   /** The trim as it lies on its side, and the side. */
   readonly trim: Rect;
@@ -90,7 +90,7 @@ interface Cut {
   readonly number: number;
   readonly position: Position;
   readonly piece: ProofPiece;
-  readonly grid: Grid;
+  readonly grid: PixelGrid;
   readonly around: Reaches;
 }
 

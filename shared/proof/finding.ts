@@ -8,7 +8,7 @@ import type { FaceOf } from './job.ts';
 export type SideNumber = 1 | 2;
 
 /** How far something is from its place, in mm, as seen on its side of the sheet with the lead edge up. */
-export interface Shift {
+export interface FaceShift {
   readonly right: number;
   /** Towards the lead edge. */
   readonly lead: number;
@@ -33,11 +33,11 @@ export type SheetFinding = OnSide &
     | { readonly kind: 'sheet-size'; readonly measured: { readonly page: Size; readonly sheet: Size } }
     | { readonly kind: 'sheet-cropped'; readonly measured: { readonly shown: Size; readonly page: Size } }
     | { readonly kind: 'page-count'; readonly measured: { readonly pages: number; readonly wanted: number } }
-    | { readonly kind: 'mark-missing' | 'stray-ink'; readonly measured: Place }
+    | { readonly kind: 'mark-missing' | 'stray-ink'; readonly measured: PlaceOnSide }
   );
 
 /** A place on a side, in mm: its middle from the left edge and from the tail, and its size. */
-export interface Place {
+export interface PlaceOnSide {
   readonly left: number;
   readonly tail: number;
   readonly across: number;
@@ -45,11 +45,11 @@ export interface Place {
 }
 
 /** What is wrong with one face at one position. */
-export type Fault =
+export type FaceFault =
   | { readonly kind: 'upside-down' | 'quarter-turned' | 'mirrored' }
   | { readonly kind: 'wrong-face' | 'wrong-piece' }
   | { readonly kind: 'nothing-printed' | 'unexpected-print' }
-  | { readonly kind: 'off-place'; readonly measured: Shift }
+  | { readonly kind: 'off-place'; readonly measured: FaceShift }
   /** Percent of the true size. */
   | { readonly kind: 'wrong-scale'; readonly measured: { readonly across: number; readonly up: number } }
   /** Degrees counter-clockwise. */
@@ -59,13 +59,13 @@ export type Fault =
   | { readonly kind: 'bleed-short'; readonly measured: Reach };
 
 /** A fault at a position. `position` counts from 1; `piece` and `face` say what should be there. */
-export type PositionFinding = OnSide & FaceOf & { readonly position: number } & Fault;
+export type PositionFinding = OnSide & FaceOf & { readonly position: number } & FaceFault;
 
 /** Anything a proof can find wrong. A switch over `kind` can be exhaustive. */
-export type Finding = SheetFinding | PositionFinding;
+export type ProofFinding = SheetFinding | PositionFinding;
 
 /** What the art itself leaves untold; no fault. */
-export interface Note extends FaceOf {
+export interface ProofNote extends FaceOf {
   readonly kind: 'flat' | 'head-untold' | 'mirror-untold' | 'place-untold' | 'alike';
   readonly message: string;
 }
@@ -85,14 +85,14 @@ export interface Seen extends FaceOf {
   /** `undefined` where nothing of the job was recognised, or nothing had to be there. */
   readonly recognised: Recognised | undefined;
   /** `undefined` where nothing was recognised or the art does not tell. */
-  readonly shift: Shift | undefined;
+  readonly shift: FaceShift | undefined;
   readonly bleed: readonly Reach[];
 }
 
 /** The outcome of a proof. */
 export interface ProofReport {
-  readonly findings: readonly Finding[];
-  readonly notes: readonly Note[];
+  readonly findings: readonly ProofFinding[];
+  readonly notes: readonly ProofNote[];
   /** How many faces were compared. */
   readonly checked: number;
   readonly positions: readonly Seen[];

@@ -11,7 +11,7 @@ export const WORKING_DPI = 150;
 const MAX_TRIM_PIXELS = 6_000_000;
 
 /** How a piece is rendered, head up. */
-export interface Grid {
+export interface PixelGrid {
   /** The trim, in pixels. */
   readonly width: number;
   readonly height: number;
@@ -23,7 +23,7 @@ export interface Grid {
 }
 
 /** The grid for a trim and bleed in pt. */
-export function gridFor(trim: Size, bleed: number, dpi: number): Grid {
+export function gridFor(trim: Size, bleed: number, dpi: number): PixelGrid {
   const scale = Math.min(dpi / 72, Math.sqrt(MAX_TRIM_PIXELS / (trim.w * trim.h)));
   const width = Math.max(1, Math.round(trim.w * scale));
   const height = Math.max(1, Math.round(trim.h * scale));
@@ -37,13 +37,16 @@ export function gridFor(trim: Size, bleed: number, dpi: number): Grid {
 }
 
 /** The size in pixels of a picture with its margins, for a piece that lies with this head. */
-export function pictureSize(grid: Grid, head: Head): { readonly width: number; readonly height: number } {
+export function pictureSize(
+  grid: PixelGrid,
+  head: Head,
+): { readonly width: number; readonly height: number } {
   const { w, h } = lying({ w: grid.width, h: grid.height }, head);
   return { width: w + 2 * grid.margin, height: h + 2 * grid.margin };
 }
 
 /** From the sheet (pt) to the picture of a trim on it, the piece lying with this head. */
-export function sheetToPicture(grid: Grid, trim: Rect, head: Head): Affine {
+export function sheetToPicture(grid: PixelGrid, trim: Rect, head: Head): Affine {
   const { w: sx, h: sy } = lying({ w: grid.across, h: grid.up }, head);
   return {
     a: sx,
@@ -56,7 +59,7 @@ export function sheetToPicture(grid: Grid, trim: Rect, head: Head): Affine {
 }
 
 /** From a piece, head up (pt from the middle of its trim, y up), to its picture. */
-export function pieceToPicture(grid: Grid): Affine {
+export function pieceToPicture(grid: PixelGrid): Affine {
   return {
     a: grid.across,
     b: 0,

@@ -1,13 +1,13 @@
 // Finding out what lies at a position: what should be there is tried first, then everything else of the job.
 
-import { type Alignment, alignFace, areaInView, type Found, refineAffine } from './alignment.ts';
+import { alignFace, areaInView, type FaceAlignment, type Found, refineAffine } from './alignment.ts';
 import { type ArtFace, type FacePictures, haveSameTrim, IDENTITY } from './artFaces.ts';
 import { correlation, equalIn, isBlank } from './band.ts';
 import type { Picture } from './picture.ts';
 import { type FaceCandidate, type Orientation, rankCandidates } from './recognise.ts';
 
 /** A face that lies some way round somewhere, and how far it agrees with what was found. */
-export interface Identified extends Alignment, Orientation {
+export interface Identified extends FaceAlignment, Orientation {
   readonly is: 'face';
   readonly face: ArtFace;
 }
@@ -16,7 +16,7 @@ export interface Identified extends Alignment, Orientation {
 export type Identity =
   | Identified
   | { readonly is: 'nothing' }
-  | { readonly is: 'unknown'; readonly instead: Alignment };
+  | { readonly is: 'unknown'; readonly instead: FaceAlignment };
 
 const UPRIGHT: Orientation = { mirrored: false, turned: 0 };
 /** How alike art and print must be (their correlation) to be the same face, though something in it differs. */
@@ -40,7 +40,7 @@ export interface ProofKnowledge {
 export function identify(found: Found, expected: ArtFace, known: ProofKnowledge): Identity {
   const picture = known.facePictures.pictureOf(expected, found.lie);
   const area = areaInView(found, IDENTITY);
-  const inPlace: Alignment = { placed: IDENTITY, picture, area, agrees: true };
+  const inPlace: FaceAlignment = { placed: IDENTITY, picture, area, agrees: true };
   if (equalIn(found.picture, picture, area)) return { is: 'face', ...inPlace, ...UPRIGHT, face: expected };
   if (isBlank(found.picture, area)) return { is: 'nothing' };
   // One mistake is often made at every position alike.

@@ -1,5 +1,5 @@
 // Pixels of ink gathered into places: what lies within a few millimetres of each other is one place.
-import type { Area } from './band.ts';
+import type { PixelArea } from './band.ts';
 
 /** Ink in the same or in neighbouring squares of this side is one place. */
 const SQUARE_MM = 2;
@@ -11,7 +11,7 @@ const MIN_STRAY_MM2 = 0.08;
 export type Pixel = readonly [x: number, y: number];
 
 /** The places of these pixels of a drawing `width` wide, `perMm` of them to the mm; those with most ink come first. */
-export function inkPlaces(ink: Iterable<Pixel>, width: number, perMm: number): readonly Area[] {
+export function inkPlaces(ink: Iterable<Pixel>, width: number, perMm: number): readonly PixelArea[] {
   const side = Math.max(1, Math.round(SQUARE_MM * perMm));
   const columns = Math.ceil(width / side);
   const squares = new Map<number, Place>();
@@ -27,7 +27,7 @@ export function inkPlaces(ink: Iterable<Pixel>, width: number, perMm: number): r
   return places.sort((a, b) => b.pixels - a.pixels);
 }
 
-interface Place extends Area {
+interface Place extends PixelArea {
   readonly pixels: number;
 }
 

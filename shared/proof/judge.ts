@@ -1,11 +1,11 @@
 // The judgement on one face at one position: what is there, and everything that is wrong with it.
 
-import type { Alignment, Found } from './alignment.ts';
+import type { FaceAlignment, Found } from './alignment.ts';
 import type { ArtFace } from './artFaces.ts';
 import { blur, countOutliers } from './band.ts';
-import { EDGES } from './edges.ts';
+import { FACE_EDGES } from './edges.ts';
 import { type FaceView, printedRect, sheetEdge } from './faceViews.ts';
-import type { Fault, Reach, Recognised, Shift } from './finding.ts';
+import type { FaceFault, FaceShift, Reach, Recognised } from './finding.ts';
 import { type Identified, identify, isUpright, type ProofKnowledge } from './identify.ts';
 import type { PixelComparison } from './pixelComparison.ts';
 import { bleedOf, inMillimetres, placingFaults, shiftOf } from './placing.ts';
@@ -13,9 +13,9 @@ import { isBlankWithin } from './sideDrawing.ts';
 
 /** What is thought of one face at one position. */
 interface Verdict {
-  readonly faults: readonly Fault[];
+  readonly faults: readonly FaceFault[];
   readonly recognised: Recognised | undefined;
-  readonly shift: Shift | undefined;
+  readonly shift: FaceShift | undefined;
   readonly bleed: readonly Reach[];
 }
 
@@ -60,7 +60,7 @@ export function judge(look: FaceView, { known, comparison, hasStructure }: Judgi
 
 /** The verdict on a face that is just as it should be. */
 function asItShould(look: FaceView, hasStructure: boolean): Verdict {
-  const bleed = EDGES.flatMap((edge): readonly Reach[] => {
+  const bleed = FACE_EDGES.flatMap((edge): readonly Reach[] => {
     const reach = Math.max(...look.wanted[edge].map((stretch) => stretch.reach));
     if (!(reach > 0)) return [];
     return [{ edge: sheetEdge(look, edge), reaches: inMillimetres(reach), wanted: inMillimetres(reach) }];
@@ -90,7 +90,7 @@ function observe(look: FaceView): Found {
   };
 }
 
-function unrecognised(faults: readonly Fault[]): Verdict {
+function unrecognised(faults: readonly FaceFault[]): Verdict {
   return { faults, recognised: undefined, shift: undefined, bleed: [] };
 }
 
@@ -105,7 +105,7 @@ function mistake(
   return turned === 180 ? 'upside-down' : 'quarter-turned';
 }
 
-function artDiffers(found: Found, { picture, area }: Alignment): Fault {
+function artDiffers(found: Found, { picture, area }: FaceAlignment): FaceFault {
   const all = Math.max(1, (area.right - area.left) * (area.bottom - area.top));
   const strange = countOutliers(found.blurred(), blur(picture), area, all);
   return { kind: 'art-differs', measured: { share: strange / all } };

@@ -2,14 +2,14 @@
 
 import { MIN_RENDERED_OUTLIERS } from './alignment.ts';
 import type { ArtFace, FacePictures } from './artFaces.ts';
-import { countOutliers, isFlat, wholeOf } from './band.ts';
-import type { Note } from './finding.ts';
+import { countOutliers, isFlat, wholeArea } from './band.ts';
+import type { ProofNote } from './finding.ts';
 import { cutMargin, flipPicture, type Picture, turnPicture } from './picture.ts';
 import { observableDirections } from './structure.ts';
 
 /** What a face tells of itself. */
 export interface Traits {
-  readonly notes: readonly Note[];
+  readonly notes: readonly ProofNote[];
   /** Whether a shift of it can be measured, in one direction at least. */
   readonly hasStructure: boolean;
   /** Its mean colour, which only few other faces share. */
@@ -20,18 +20,18 @@ export interface Traits {
 export function traitsOf(face: ArtFace, trim: Picture): Traits {
   const mean = meanOf(trim);
   const name = `The ${face.face} of "${face.piece}"`;
-  const note = (kind: Note['kind'], message: string): Note => ({
+  const note = (kind: ProofNote['kind'], message: string): ProofNote => ({
     kind,
     piece: face.piece,
     face: face.face,
     message: `${name} ${message}`,
   });
-  if (isFlat(trim, wholeOf(trim))) {
+  if (isFlat(trim, wholeArea(trim))) {
     const notes = [note('flat', 'is blank or of one colour: only its colour and its bleed can be proved.')];
     return { notes, hasStructure: false, mean };
   }
-  const told = observableDirections(trim, wholeOf(trim)).length;
-  const notes: Note[] = [];
+  const told = observableDirections(trim, wholeArea(trim)).length;
+  const notes: ProofNote[] = [];
   if (told < 2) {
     const ways = told === 1 ? 'along one direction only' : 'nowhere';
     notes.push(note('place-untold', `is so even that its place can be told ${ways}.`));
@@ -49,7 +49,7 @@ export function traitsOf(face: ArtFace, trim: Picture): Traits {
 export function notesOnAlikes(
   traits: ReadonlyMap<ArtFace, Traits>,
   facePictures: FacePictures,
-): readonly Note[] {
+): readonly ProofNote[] {
   const faces = [...traits];
   return faces.flatMap(([face, { mean }], i) => {
     const twin = faces.slice(0, i).find(([other, { mean: otherMean }]) => {
@@ -71,7 +71,7 @@ function trimmed(face: ArtFace, facePictures: FacePictures): Picture {
 
 function looksLike(a: Picture, b: Picture): boolean {
   if (a.width !== b.width || a.height !== b.height) return false;
-  return countOutliers(a, b, wholeOf(a), MIN_RENDERED_OUTLIERS) < MIN_RENDERED_OUTLIERS;
+  return countOutliers(a, b, wholeArea(a), MIN_RENDERED_OUTLIERS) < MIN_RENDERED_OUTLIERS;
 }
 
 /** The mean of each colour. */

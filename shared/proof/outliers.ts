@@ -1,5 +1,5 @@
 // Outliers: pixels that no renderer's grain explains, where several of them lie close together.
-import { type Area, blur, isOutlier } from './band.ts';
+import { blur, isOutlier, type PixelArea } from './band.ts';
 import type { Picture } from './picture.ts';
 
 /**
@@ -15,7 +15,7 @@ const SQUARE_PX = 12;
  * Whether the area of one picture shows something that the other does not. A pixel counts when it is an outlier in
  * the pictures as they were drawn and still is in both of them blurred, where thin lines meet halfway.
  */
-export function haveOutliers(a: Picture, b: Picture, area: Area): boolean {
+export function haveOutliers(a: Picture, b: Picture, area: PixelArea): boolean {
   const candidates: (readonly [x: number, y: number])[] = [];
   for (let y = area.top; y < area.bottom; y++) {
     for (let x = area.left; x < area.right; x++) if (isOutlier(a, b, x, y)) candidates.push([x, y]);

@@ -5,8 +5,8 @@ import type { Edges, Rect } from '../geometry/space.ts';
 import { apply, applyToRect, chain } from '../geometry/transform.ts';
 import { PHASES } from './alignedScale.ts';
 import { type ArtFace, IDENTITY, toTrimCentre } from './artFaces.ts';
-import { type Area, ROUNDING_LEVELS } from './band.ts';
-import { EDGES } from './edges.ts';
+import { type PixelArea, ROUNDING_LEVELS } from './band.ts';
+import { FACE_EDGES } from './edges.ts';
 import type { FaceView } from './faceViews.ts';
 import { haveOutliers } from './outliers.ts';
 import { type Affine, QUARTER_TURNS } from './pageSource.ts';
@@ -44,7 +44,7 @@ export class PixelComparison {
   }
 
   /** The face as it is drawn where `toPixels` puts it: pt from the middle of its trim to pixels of the window. */
-  private draw(face: ArtFace, matrix: Affine, window: Area): Raster {
+  private draw(face: ArtFace, matrix: Affine, window: PixelArea): Raster {
     const place = [matrix.e, matrix.f].map((pixels) => Math.round(pixels * PHASES));
     const scale = [matrix.a, matrix.b, matrix.c, matrix.d].map((x) => x.toFixed(9));
     const key = JSON.stringify([face.piece, face.face, ...place, ...scale]);
@@ -55,7 +55,7 @@ export class PixelComparison {
   }
 }
 
-function onWindow(toPixels: Affine, { left, top }: Area): Affine {
+function onWindow(toPixels: Affine, { left, top }: PixelArea): Affine {
   return { ...toPixels, e: toPixels.e - left, f: toPixels.f - top };
 }
 
@@ -71,7 +71,7 @@ function toSide({ lie, trim }: FaceView): Affine {
 }
 
 /** The pixels of the side around a piece and its bleed. Their number is the same wherever the piece lies. */
-function windowAround(look: FaceView, toPixels: Affine): Area {
+function windowAround(look: FaceView, toPixels: Affine): PixelArea {
   const drawing = look.drawing.toPixels;
   const { w, h } = lying(look.piece.trim, look.lie);
   const half = {
@@ -86,7 +86,7 @@ function windowAround(look: FaceView, toPixels: Affine): Area {
 /** The trim, and before each stretch of an edge the bleed that must be seen; in pt from the middle of the trim. */
 function comparedAreas(look: FaceView): readonly Rect[] {
   const whole = trimOf(look);
-  const strips = EDGES.flatMap((edge) =>
+  const strips = FACE_EDGES.flatMap((edge) =>
     look.wanted[edge]
       .filter(({ reach }) => reach > 0)
       .map(({ from, to, reach }) => strip(whole, edge, from, to - from, reach)),
@@ -110,7 +110,7 @@ function strip(trim: Rect, edge: keyof Edges, from: number, length: number, reac
   }
 }
 
-function isSame(side: Raster, art: Raster, area: Area, window: Area): boolean {
+function isSame(side: Raster, art: Raster, area: PixelArea, window: PixelArea): boolean {
   for (let y = area.top; y < area.bottom; y++) {
     const a = rowOf(side, y, area.left, area.right);
     const b = rowOf(art, y - window.top, area.left - window.left, area.right - window.left);
@@ -126,8 +126,8 @@ function rowOf({ width, words }: Raster, y: number, left: number, right: number)
 }
 
 /** Whether the pixels that differ tell something that is not grain. */
-function isOther(side: Raster, art: Raster, areas: readonly Area[], window: Area): boolean {
-  const seen: Area = {
+function isOther(side: Raster, art: Raster, areas: readonly PixelArea[], window: PixelArea): boolean {
+  const seen: PixelArea = {
     left: Math.max(0, window.left),
     top: Math.max(0, window.top),
     right: Math.min(side.width, window.right),
@@ -138,6 +138,6 @@ function isOther(side: Raster, art: Raster, areas: readonly Area[], window: Area
   return areas.some((area) => haveOutliers(printed, wanted, moved(area, -seen.left, -seen.top)));
 }
 
-function moved({ left, top, right, bottom }: Area, x: number, y: number): Area {
+function moved({ left, top, right, bottom }: PixelArea, x: number, y: number): PixelArea {
   return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
 }

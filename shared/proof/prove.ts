@@ -2,7 +2,7 @@
 import type { Mark } from '../marks/mark.ts';
 import { type ArtFace, artFacesOf, FacePictures } from './artFaces.ts';
 import { type DrawnSides, type FaceView, faceViews } from './faceViews.ts';
-import type { Finding, ProofReport, Seen, SideNumber } from './finding.ts';
+import type { ProofFinding, ProofReport, Seen, SideNumber } from './finding.ts';
 import { WORKING_DPI } from './grid.ts';
 import type { ProofKnowledge } from './identify.ts';
 import type { FaceArt, ProofJob } from './job.ts';
@@ -50,7 +50,7 @@ export function* prove(
   const known: ProofKnowledge = { faces, facePictures, mistakes: new Map() };
   const comparison = new PixelComparison();
   const traits = new Map<ArtFace, Traits>();
-  const findings: Finding[] = marks === undefined ? [] : [...lookAtWaste(job, drawn, marks)];
+  const findings: ProofFinding[] = marks === undefined ? [] : [...lookAtWaste(job, drawn, marks)];
   const positions: Seen[] = [];
   for (const look of faceViews(job, drawn, dpi)) {
     const hasStructure = (face: ArtFace) => {
@@ -78,7 +78,7 @@ function* lookAtWaste(
   job: ProofJob,
   { side1, side2 }: DrawnSides,
   marks: Readonly<Record<SideNumber, readonly Mark[]>>,
-): Generator<Finding> {
+): Generator<ProofFinding> {
   if (side1 !== undefined) yield* checkWaste(1, side1, wantedSide(job, 1, marks[1]));
   if (side2 !== undefined) yield* checkWaste(2, side2, wantedSide(job, 2, marks[2]));
 }

@@ -1,6 +1,6 @@
 // A drawing as a renderer left it, a word for each pixel, so that whole sheets are compared in one go.
 import type { Rect } from '../geometry/space.ts';
-import { type Area, ROUNDING_LEVELS } from './band.ts';
+import { type PixelArea, ROUNDING_LEVELS } from './band.ts';
 import type { Picture } from './picture.ts';
 
 /** Rows from the top, each from the left. Of a word the lowest byte is red, then green and blue; the highest says nothing. */
@@ -36,7 +36,7 @@ export function isInked(word: number): boolean {
 const FRINGE_PX = 1;
 
 /** The pixels that lie wholly within a rectangle of pixels, without its fringe. */
-export function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): Area {
+export function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): PixelArea {
   return {
     left: Math.max(0, Math.ceil(x) + FRINGE_PX),
     top: Math.max(0, Math.ceil(y) + FRINGE_PX),
@@ -46,7 +46,7 @@ export function pixelsWithin({ x, y, w, h }: Rect, { width, height }: Raster): A
 }
 
 /** The part as a picture. */
-export function pictureIn({ width, words }: Raster, { left, top, right, bottom }: Area): Picture {
+export function pictureIn({ width, words }: Raster, { left, top, right, bottom }: PixelArea): Picture {
   const pixels = new Uint8Array((right - left) * (bottom - top) * 3);
   let to = 0;
   for (let y = top; y < bottom; y++) {

@@ -2,8 +2,8 @@
 import type { Edges } from '../geometry/space.ts';
 import type { Reaches, Stretch } from '../layout/bleedReach.ts';
 import type { Found } from './alignment.ts';
-import { type Area, blur, countOutliers } from './band.ts';
-import type { Grid } from './grid.ts';
+import { blur, countOutliers, type PixelArea } from './band.ts';
+import type { PixelGrid } from './grid.ts';
 import type { Picture } from './picture.ts';
 
 /** So many outliers in a row make it a row that does not show the art. */
@@ -30,7 +30,7 @@ export function reachOf(
 ): Readonly<Record<keyof Edges, readonly Reached[]>> {
   const { grid } = found;
   let blurred: Picture | undefined;
-  const isStrange = (area: Area): boolean => {
+  const isStrange = (area: PixelArea): boolean => {
     if (countOutliers(found.picture, art, area, MIN_OUTLIERS_IN_ROW) < MIN_OUTLIERS_IN_ROW) return false;
     blurred ??= blur(art);
     return countOutliers(found.blurred(), blurred, area, MIN_OUTLIERS_IN_ROW) >= MIN_OUTLIERS_IN_ROW;
@@ -54,7 +54,7 @@ export function reachOf(
 /** The pixels along an edge that lie surely within a stretch, counted from the edge's left or lower end. */
 function inPixels(
   { from, to }: Stretch,
-  grid: Grid,
+  grid: PixelGrid,
   edge: keyof Edges,
   shifted: number,
 ): { readonly from: number; readonly to: number } {
@@ -69,12 +69,12 @@ function inPixels(
 
 /** The pixels `row` rows outside of one edge of the trim, from one place along it to another. */
 function rowOutside(
-  { margin, width, height }: Grid,
+  { margin, width, height }: PixelGrid,
   edge: keyof Edges,
   row: number,
   from: number,
   to: number,
-): Area {
+): PixelArea {
   const level = { left: margin + from, right: margin + to };
   const upright = { top: margin + height - to, bottom: margin + height - from };
   switch (edge) {

@@ -5,7 +5,7 @@ import { POINTS_PER } from '../units/length.ts';
 import type { Found } from './alignment.ts';
 import { type ArtFace, IDENTITY, toTrimCentre } from './artFaces.ts';
 import { ROUNDING_LEVELS } from './band.ts';
-import type { Grid } from './grid.ts';
+import type { PixelGrid } from './grid.ts';
 import { type Affine, QUARTER_TURNS } from './pageSource.ts';
 import { flipPicture, type Picture, turnPicture } from './picture.ts';
 import { shrink } from './pyramid.ts';
@@ -72,11 +72,11 @@ export function rankCandidates(
 interface FoundThumbnail {
   readonly picture: Picture;
   readonly scale: number;
-  readonly grid: Grid;
+  readonly grid: PixelGrid;
 }
 
 /** The face in the middle of a square that leaves room to move it about, whichever way it lies. */
-function thumbnailOf(face: ArtFace, grid: Grid, scale: number): Picture {
+function thumbnailOf(face: ArtFace, grid: PixelGrid, scale: number): Picture {
   const { w, h } = face.trim;
   const side = 2 * Math.ceil(((Math.max(w, h) / 2 + searchRadius(face, 90)) * grid.across) / scale + 2);
   const finer = 2 / scale;

@@ -1,6 +1,6 @@
 // Image registration: how far one picture has to be moved (turned, scaled) to lie on another, to a fraction of a pixel.
-import type { Area } from './band.ts';
-import { addStep, type Displacement, largestMove, NO_DISPLACEMENT } from './displacement.ts';
+import type { PixelArea } from './band.ts';
+import { compose, type Displacement, largestMove, NO_DISPLACEMENT } from './displacement.ts';
 import {
   gaussNewtonAffine,
   gaussNewtonTranslation,
@@ -36,7 +36,7 @@ const CONVERGED_PX = 0.01;
 export function registerPicture(
   found: Picture,
   reference: Picture,
-  area: Area,
+  area: PixelArea,
   model: MotionModel,
 ): Registration {
   const directions = observableDirections(reference, area);
@@ -58,7 +58,7 @@ export function registerPicture(
   return { displacement, observableDirections: directions.length };
 }
 
-function windowOf(picture: Picture, area: Area, scale: number): LevelWindow {
+function windowOf(picture: Picture, area: PixelArea, scale: number): LevelWindow {
   return {
     scale,
     middleX: picture.width / 2 / scale,
@@ -82,7 +82,7 @@ function registerLevel(
   for (let round = 0; round < MAX_STEPS_PER_LEVEL; round++) {
     const sums = normalEquations(target, source, frame, displacement);
     const step = model === 'affine' ? gaussNewtonAffine(sums) : gaussNewtonTranslation(sums, model);
-    displacement = addStep(displacement, step, frame.scale);
+    displacement = compose(displacement, step, frame.scale);
     if (largestMove(step, frame.middleX, frame.middleY) < CONVERGED_PX) break;
   }
   return displacement;

@@ -3,7 +3,7 @@ import { centre } from '../geometry/rect.ts';
 import type { Rect } from '../geometry/space.ts';
 import { applyToRect, chain, inverse } from '../geometry/transform.ts';
 import { alignedScale } from './alignedScale.ts';
-import type { Area } from './band.ts';
+import type { PixelArea } from './band.ts';
 import type { Affine, PageSource, Renderable } from './pageSource.ts';
 import { COLOUR_BITS, isInked, pixelsWithin, type Raster } from './raster.ts';
 
@@ -55,7 +55,7 @@ function sameScale(a: Affine, b: Affine): boolean {
 }
 
 /** The pixels that a rectangle of the side (pt) touches, as far as there are any. */
-export function pixelsUnder({ toPixels, raster }: SideDrawing, rect: Rect): Area {
+export function pixelsUnder({ toPixels, raster }: SideDrawing, rect: Rect): PixelArea {
   const { x, y, w, h } = applyToRect(toPixels, rect);
   return {
     left: Math.max(0, Math.floor(x)),

@@ -1,5 +1,5 @@
 // How much there is in a picture by which a displacement of it is observable, and in which directions.
-import { type Area, ROUNDING_LEVELS } from './band.ts';
+import { type PixelArea, ROUNDING_LEVELS } from './band.ts';
 import type { Direction } from './hand.ts';
 import type { Picture } from './picture.ts';
 
@@ -16,7 +16,7 @@ const MIN_EIGENVALUE_RATIO = 0.02;
  * The directions in which a displacement would show, in pixels with y down: none in an even or softly shaded area,
  * one across the lines of stripes, else two at right angles. Slopes no steeper than the rounding are not seen.
  */
-export function observableDirections(picture: Picture, area: Area): readonly Direction[] {
+export function observableDirections(picture: Picture, area: PixelArea): readonly Direction[] {
   const { pixels, width } = picture;
   const row = width * 3;
   let [xx, xy, yy] = [0, 0, 0];

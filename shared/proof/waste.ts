@@ -4,8 +4,8 @@ import type { Point, Rect, Size } from '../geometry/space.ts';
 import { apply, applyToRect, inverse } from '../geometry/transform.ts';
 import { boundsOf, type Mark } from '../marks/mark.ts';
 import { POINTS_PER } from '../units/length.ts';
-import type { Area } from './band.ts';
-import type { Place, SheetFinding, SideNumber } from './finding.ts';
+import type { PixelArea } from './band.ts';
+import type { PlaceOnSide, SheetFinding, SideNumber } from './finding.ts';
 import { inkPlaces, type Pixel } from './inkPlaces.ts';
 import { isThere } from './markThere.ts';
 import { COLOUR_BITS, isInked, type Raster } from './raster.ts';
@@ -70,7 +70,7 @@ function inkBetween({ width, words }: Raster, y: number, left: number, right: nu
   return columns;
 }
 
-function isWithin({ left, right, top, bottom }: Area, x: number, y: number): boolean {
+function isWithin({ left, right, top, bottom }: PixelArea, x: number, y: number): boolean {
   return x >= left && x < right && y >= top && y < bottom;
 }
 
@@ -82,7 +82,7 @@ function covers(mark: Mark, { x, y }: Point, slack: number): boolean {
 }
 
 /** What the boxes leave of a raster: boxes between them, from band to band in which no box begins or ends. */
-function* gapsBetween(boxes: readonly Area[], { width, height }: Raster): Generator<Area> {
+function* gapsBetween(boxes: readonly PixelArea[], { width, height }: Raster): Generator<PixelArea> {
   const stops = [...new Set([0, height, ...boxes.flatMap(({ top, bottom }) => [top, bottom])])];
   stops.sort((a, b) => a - b);
   for (const [i, bottom] of stops.entries()) {
@@ -125,7 +125,7 @@ function nameOf(mark: Mark): string {
 }
 
 /** Where a place of a side is: its middle from the left edge and from the tail, and its size. */
-function inMillimetres(place: Rect, sheet: Size): Place {
+function inMillimetres(place: Rect, sheet: Size): PlaceOnSide {
   const { x, y } = centre(place);
   const mm = (pt: number) => Math.round((pt / POINTS_PER.mm) * 10) / 10;
   const onSheet = (value: number, most: number) => Math.min(Math.max(value, 0), most);

@@ -1,11 +1,11 @@
 // A finding as one plain sentence, said as one looks at the side with the lead edge up.
-import type { Fault, PositionFinding, Recognised, Shift, SideNumber } from './finding.ts';
+import type { FaceFault, FaceShift, PositionFinding, Recognised, SideNumber } from './finding.ts';
 import type { FaceOf } from './job.ts';
 
 /** The fault, said in one sentence. */
 export function findingOf(
   at: FaceOf & { readonly position: number; readonly side: SideNumber },
-  fault: Fault,
+  fault: FaceFault,
   recognised: Recognised | undefined,
 ): PositionFinding {
   const { position, side, piece, face } = at;
@@ -13,7 +13,7 @@ export function findingOf(
   return { position, side, piece, face, message, ...fault };
 }
 
-function sentence(at: FaceOf, fault: Fault, recognised: Recognised | undefined): string {
+function sentence(at: FaceOf, fault: FaceFault, recognised: Recognised | undefined): string {
   const it = nameOf(at);
   switch (fault.kind) {
     case 'upside-down':
@@ -68,7 +68,7 @@ function mirroring(recognised: Recognised | undefined): string {
   }
 }
 
-function ways({ right, lead }: Shift): string {
+function ways({ right, lead }: FaceShift): string {
   const across = `${millimetres(right)} too far to the ${right > 0 ? 'right' : 'left'}`;
   const along = `${millimetres(lead)} too far towards the ${lead > 0 ? 'lead edge' : 'tail'}`;
   const parts = [

@@ -3,7 +3,7 @@ import type { CostParts } from '../plan/candidate.ts';
 import { sheetsOf } from './events.ts';
 import { impressionsOf, measuredOf, sheetsUsed } from './impressions.ts';
 import type { PlannedRun } from './planned.ts';
-import type { Run } from './run.ts';
+import type { PrintRun } from './run.ts';
 
 /** The parts of a cost, in the order in which they are compared. */
 const PARTS = ['paper', 'ink', 'labour', 'makeReady', 'trimming', 'wear'] as const;
@@ -37,7 +37,7 @@ interface CostComparison {
  * were measured; where nothing was measured, they are reckoned to grow with the passes. Make-ready comes first out of
  * the minutes that were measured. Trimming is not counted by itself: it is taken as planned.
  */
-export function compareCosts(run: Run): CostComparison | undefined {
+export function compareCosts(run: PrintRun): CostComparison | undefined {
   const { planned } = run.plan;
   if (planned === undefined) return undefined;
   const parts = PARTS.map((part) => inMoney(part, compare[part](run, planned)));
@@ -52,7 +52,7 @@ interface InCents {
   readonly known: PartDifference['known'];
 }
 
-const compare: Readonly<Record<ComparedPart, (run: Run, planned: PlannedRun) => InCents>> = {
+const compare: Readonly<Record<ComparedPart, (run: PrintRun, planned: PlannedRun) => InCents>> = {
   paper: (run, planned) => {
     const used = sheetsUsed(run);
     return grown(planned.cost, 'paper', used / planned.sheets, 'counted', [
@@ -104,7 +104,7 @@ interface ByPasses {
   readonly says: string;
 }
 
-function passesInWords(run: Run, planned: PlannedRun): ByPasses {
+function passesInWords(run: PrintRun, planned: PlannedRun): ByPasses {
   const [actual, reckoned] = [impressionsOf(run), planned.sheets * planned.passes];
   return { ratio: actual / reckoned, says: `${actual} times through the printer instead of ${reckoned}` };
 }

@@ -1,5 +1,5 @@
 // The good pieces of each design against the order: what can go to the customer, and what is lacking or over.
-import type { Run } from './run.ts';
+import type { PrintRun } from './run.ts';
 
 /** One design, in pieces. */
 export interface DeliveryLine {
@@ -17,7 +17,7 @@ export interface DeliveryLine {
   readonly due: number;
 }
 
-export function deliveryOf({ plan, sheets, pieces }: Run): readonly DeliveryLine[] {
+export function deliveryOf({ plan, sheets, pieces }: PrintRun): readonly DeliveryLine[] {
   return plan.designs.map(({ piece, wanted, perSheet }, i) => {
     const { good = 0, spoiled = 0, delivered = 0 } = pieces[i] ?? {};
     const inHouse = good - delivered;

@@ -1,15 +1,15 @@
 // What may stand in an entry of a run: checked when it comes from the window and when a log is read.
 import { z } from 'zod';
-import type { Entry, RunEvent } from './events.ts';
+import type { RunEvent, RunLogEntry } from './events.ts';
 import { RUN_SCHEMA, type RunPlan } from './plan.ts';
 import type { PlannedRun } from './planned.ts';
 
 /** More sheets or pieces than any run of a small studio has. */
-const MOST = 100_000_000;
+const MAX_COUNT = 100_000_000;
 
 const words = (longest: number) => z.string().trim().min(1).max(longest);
-const none = z.int().min(0).max(MOST);
-const some = z.int().min(1).max(MOST);
+const none = z.int().min(0).max(MAX_COUNT);
+const some = z.int().min(1).max(MAX_COUNT);
 const pass = z.literal([1, 2]);
 const reason = words(120);
 const piece = words(1000);
@@ -80,8 +80,8 @@ export const eventSchema: z.ZodType<RunEvent> = z.union([
     z
       .strictObject({
         kind: z.literal('measured'),
-        ink: z.number().positive().max(MOST).optional(),
-        minutes: z.number().positive().max(MOST).optional(),
+        ink: z.number().positive().max(MAX_COUNT).optional(),
+        minutes: z.number().positive().max(MAX_COUNT).optional(),
       })
       .refine(({ ink, minutes }) => ink !== undefined || minutes !== undefined),
     z.strictObject({ kind: z.literal('undone'), of: some }),
@@ -90,7 +90,7 @@ export const eventSchema: z.ZodType<RunEvent> = z.union([
   z.strictObject({ kind: z.literal('proofed'), go: z.literal(false), reason }),
 ]);
 
-export const entrySchema: z.ZodType<Entry> = z.strictObject({
+export const entrySchema: z.ZodType<RunLogEntry> = z.strictObject({
   id: some,
   at: z.iso.datetime(),
   event: eventSchema,

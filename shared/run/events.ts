@@ -43,7 +43,7 @@ interface DeliveredPieces {
 }
 
 /** An event as it stands in the log: the host has given it its number, from 1 on, and its time. */
-export interface Entry {
+export interface RunLogEntry {
   readonly id: number;
   /** In UTC: `2026-03-01T14:30:00.000Z`. */
   readonly at: string;

@@ -1,9 +1,9 @@
 // What finished runs teach: how many overs are really needed, how long the hands take, and how much ink goes.
-import type { Feed, InkReading, Library, OversFrom, Printer } from '../library/library.ts';
+import type { CounterReading, Feed, Library, OversFrom, Printer } from '../library/library.ts';
 import { impressionsOf, measuredOf } from './impressions.ts';
 import { nextStep } from './nextStep.ts';
 import type { PlannedRun } from './planned.ts';
-import type { Run } from './run.ts';
+import type { PrintRun } from './run.ts';
 import { countSpoiled } from './sheets.ts';
 
 /** So many runs at least are asked for before a rule is changed. @source common practice, no source */
@@ -14,7 +14,7 @@ export const RUNS_FOR_TIMES = 3;
 const RUNS_COVERED = 0.9;
 
 /** The percent of overs goes in halves. */
-const STEP = 0.5;
+const OVERS_STEP_PERCENT = 0.5;
 
 /** What runs of one length teach of their overs. */
 interface LearnedOvers {
@@ -39,11 +39,11 @@ export interface Learned {
   readonly runs: number;
   readonly overs: readonly LearnedOvers[];
   readonly times: readonly LearnedTime[];
-  readonly ink: readonly { readonly printer: string; readonly reading: InkReading }[];
+  readonly ink: readonly { readonly printer: string; readonly reading: CounterReading }[];
 }
 
 /** What these runs teach against the library as it is. Unfinished runs teach nothing. */
-export function learnFrom(runs: readonly Run[], { rates, printers }: Library): Learned {
+export function learnFrom(runs: readonly PrintRun[], { rates, printers }: Library): Learned {
   const finished = runs.filter((run) => nextStep(run) === 'done');
   return {
     runs: finished.length,
@@ -53,7 +53,7 @@ export function learnFrom(runs: readonly Run[], { rates, printers }: Library): L
   };
 }
 
-function learnOvers(rule: OversFrom, next: number | undefined, runs: readonly Run[]): LearnedOvers {
+function learnOvers(rule: OversFrom, next: number | undefined, runs: readonly PrintRun[]): LearnedOvers {
   const like = runs.filter(
     ({ plan }) => plan.needed >= rule.from && (next === undefined || plan.needed < next),
   );
@@ -65,7 +65,8 @@ function learnOvers(rule: OversFrom, next: number | undefined, runs: readonly Ru
       // Part of a sheet counts as a whole one, so a little less than all is enough.
       return spoiled <= rule.least
         ? 0
-        : Math.floor(((spoiled - 1) * 100) / run.plan.needed / STEP) * STEP + STEP;
+        : Math.floor(((spoiled - 1) * 100) / run.plan.needed / OVERS_STEP_PERCENT) * OVERS_STEP_PERCENT +
+            OVERS_STEP_PERCENT;
     })
     .toSorted((a, b) => a - b);
   const covered = Math.ceil(RUNS_COVERED * like.length);
@@ -73,18 +74,18 @@ function learnOvers(rule: OversFrom, next: number | undefined, runs: readonly Ru
 }
 
 /** Sheets for setting up are planned apart from the overs. */
-function spoiledBeyondSettingUp(run: Run): number {
+function spoiledBeyondSettingUp(run: PrintRun): number {
   return Math.max(0, countSpoiled(run.sheets) - (run.plan.planned?.makeReadySheets ?? 0));
 }
 
 /** A run whose minutes were measured. */
 interface Timed {
-  readonly run: Run;
+  readonly run: PrintRun;
   readonly planned: PlannedRun;
   readonly minutes: number;
 }
 
-function learnTimes(runs: readonly Run[], printers: readonly Printer[]): readonly LearnedTime[] {
+function learnTimes(runs: readonly PrintRun[], printers: readonly Printer[]): readonly LearnedTime[] {
   const timed = runs.flatMap((run): readonly Timed[] => {
     const { planned } = run.plan;
     const { minutes } = measuredOf(run);
@@ -104,7 +105,7 @@ function learnTimes(runs: readonly Run[], printers: readonly Printer[]): readonl
 }
 
 /** What the hands are reckoned to take in a run by the library as it is now. */
-function handMinutes({ hand }: Feed, run: Run, { passes }: PlannedRun): number {
+function handMinutes({ hand }: Feed, run: PrintRun, { passes }: PlannedRun): number {
   const eachSheet = passes * (hand.load + hand.align) + (passes - 1) * hand.turn;
   return ((impressionsOf(run) / passes) * eachSheet) / 60;
 }
@@ -117,7 +118,9 @@ function handsTook({ run, planned, minutes }: Timed): number {
 }
 
 /** What the printer's counter said of a run, with what was really printed in it. */
-function inkReadingOf(run: Run): readonly { readonly printer: string; readonly reading: InkReading }[] {
+function inkReadingOf(
+  run: PrintRun,
+): readonly { readonly printer: string; readonly reading: CounterReading }[] {
   const { planned, title } = run.plan;
   const { ink } = measuredOf(run);
   if (planned === undefined || ink === undefined) return [];

@@ -1,7 +1,7 @@
 // The log of a job's runs as text: one entry on each line. A line counts only when it is whole.
 import { z } from 'zod';
 import { entrySchema } from './entrySchema.ts';
-import { type Entry, nameOfEvent } from './events.ts';
+import { nameOfEvent, type RunLogEntry } from './events.ts';
 import { addEntry, NO_RUNS, type RunBook } from './run.ts';
 
 /** What a log says. */
@@ -12,7 +12,7 @@ export interface RunLog {
 }
 
 /** The entry as a line of the log, its end included. */
-export function writeEntry(entry: Entry): string {
+export function writeEntry(entry: RunLogEntry): string {
   return `${JSON.stringify(entry)}\n`;
 }
 
@@ -48,7 +48,7 @@ export function readLog(text: string): RunLog {
   return { book, notices };
 }
 
-function readLine(line: string): Entry | undefined {
+function readLine(line: string): RunLogEntry | undefined {
   try {
     const read = z.safeParse(entrySchema, JSON.parse(line));
     return read.success ? read.data : undefined;

@@ -1,18 +1,18 @@
 // What the person at the printer does next, as far as the counts tell.
 import { prospectOf } from './prospect.ts';
-import type { Run } from './run.ts';
+import type { PrintRun } from './run.ts';
 
 /** The steps of a run in the order of work. */
 const RUN_STEPS = ['load', 'proof', 'pass-1', 'turn', 'pass-2', 'trim', 'deliver'] as const;
 export type RunStep = (typeof RUN_STEPS)[number];
 
 /** The steps that this run has: without a second pass nothing is turned. */
-export function stepsOfRun({ plan }: Pick<Run, 'plan'>): readonly RunStep[] {
+export function stepsOfRun({ plan }: Pick<PrintRun, 'plan'>): readonly RunStep[] {
   return RUN_STEPS.filter((step) => plan.passes === 2 || (step !== 'turn' && step !== 'pass-2'));
 }
 
 /** The step to be at now; `done` once everything that was ordered is delivered. */
-export function nextStep(run: Run): RunStep | 'done' {
+export function nextStep(run: PrintRun): RunStep | 'done' {
   const { sheets, pieces, plan } = run;
   const wanted = (piece: string) => plan.designs.find((d) => d.piece === piece)?.wanted ?? 0;
   if (pieces.every((p) => p.delivered >= wanted(p.piece))) return 'done';

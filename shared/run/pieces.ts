@@ -21,7 +21,7 @@ export function noPieces(plan: RunPlan): readonly CutPieces[] {
 }
 
 /** The pieces after the event, or why it cannot have happened. `done`: sheets that came good out of the last pass. */
-export function movePieces(
+export function countPieces(
   pieces: readonly CutPieces[],
   event: PieceEvent,
   plan: RunPlan,

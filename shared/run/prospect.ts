@@ -1,7 +1,7 @@
 // Whether the quantities of a run can still be met, and how many sheets have yet to be printed and loaded for it.
 import { oversFor, sheetsNeeded } from '../layout/count.ts';
 import { sheetsOf } from './events.ts';
-import type { Run } from './run.ts';
+import type { PrintRun } from './run.ts';
 
 /** How the quantities stand. Sheets unless it says pieces. */
 interface Prospect {
@@ -31,7 +31,7 @@ interface DesignProspect {
 }
 
 /** A design that lies on no sheet has no prospect: it is left out of the sheets and short for ever. */
-export function prospectOf({ plan, sheets, pieces }: Run): Prospect {
+export function prospectOf({ plan, sheets, pieces }: PrintRun): Prospect {
   const { blank, side1, turned, done } = sheets;
   const inHand = blank + side1 + turned;
   const designs = plan.designs.map(({ piece, wanted, perSheet }) => {
@@ -62,7 +62,7 @@ export interface ProspectSaid {
   readonly says: string;
 }
 
-export function sayProspect(run: Run): ProspectSaid {
+export function sayProspect(run: PrintRun): ProspectSaid {
   const { toFinish, inHand, spare, toLoad, toLoadWithOvers, designs } = prospectOf(run);
   const nowhere = designs.filter((_, i) => run.plan.designs[i]?.perSheet === 0).map((d) => d.piece);
   if (nowhere.length > 0) {

@@ -1,26 +1,26 @@
 // A run: what it sets out to do, everything that happened, and how it stands. How it stands follows from the events alone.
 import { ok, type Result, refuse } from '../fault/result.ts';
-import { type Entry, nameOfEvent } from './events.ts';
-import { type CutPieces, movePieces, noPieces } from './pieces.ts';
+import { nameOfEvent, type RunLogEntry } from './events.ts';
+import { type CutPieces, countPieces, noPieces } from './pieces.ts';
 import type { RunPlan } from './plan.ts';
 import { refusedCount } from './refusedCount.ts';
-import { moveSheets, NO_SHEETS, type Sheets } from './sheets.ts';
+import { moveSheets, NO_SHEETS, type SheetCounts } from './sheets.ts';
 
 /** One run of a job, from its beginning on. */
-export interface Run {
+export interface PrintRun {
   readonly plan: RunPlan;
   /** When it was begun, in UTC. */
   readonly begun: string;
   /** Everything that happened, the beginning first; what was taken back stands here too. */
-  readonly entries: readonly Entry[];
-  readonly sheets: Sheets;
+  readonly entries: readonly RunLogEntry[];
+  readonly sheets: SheetCounts;
   readonly pieces: readonly CutPieces[];
 }
 
 /** All that is known of the runs of a job. */
 export interface RunBook {
   /** Each begun after the one before. The last one is the one that is worked on. */
-  readonly runs: readonly Run[];
+  readonly runs: readonly PrintRun[];
   /** The highest number that an entry has had; 0 before the first. */
   readonly last: number;
 }
@@ -31,7 +31,7 @@ export const NO_RUNS: RunBook = { runs: [], last: 0 };
  * The book after one more entry, or in a sentence why it cannot have happened: more sheets than there were, a count
  * before the proof sheet, a number that was given already.
  */
-export function addEntry({ runs, last }: RunBook, entry: Entry): Result<RunBook> {
+export function addEntry({ runs, last }: RunBook, entry: RunLogEntry): Result<RunBook> {
   const { id, event } = entry;
   if (id <= last) {
     return refuse(
@@ -54,18 +54,18 @@ export function addEntry({ runs, last }: RunBook, entry: Entry): Result<RunBook>
 }
 
 /** What happened and was not taken back, without the takings back themselves. */
-export function standing({ entries }: Pick<Run, 'entries'>): readonly Entry[] {
+export function standing({ entries }: Pick<PrintRun, 'entries'>): readonly RunLogEntry[] {
   const undone = new Set(entries.flatMap(({ event }) => (event.kind === 'undone' ? [event.of] : [])));
   return entries.filter(({ id, event }) => event.kind !== 'undone' && !undone.has(id));
 }
 
 /** Counts last and can be taken back; none where only the beginning stands. */
-export function lastCount(run: Run): Entry | undefined {
+export function lastCount(run: PrintRun): RunLogEntry | undefined {
   return standing(run).slice(1).at(-1);
 }
 
 /** The run after one more event that takes nothing back. */
-function goOn(run: Run, entry: Entry): Result<Run> {
+function goOn(run: PrintRun, entry: RunLogEntry): Result<PrintRun> {
   const entries = [...run.entries, entry];
   const { event } = entry;
   switch (event.kind) {
@@ -76,7 +76,7 @@ function goOn(run: Run, entry: Entry): Result<Run> {
       return ok({ ...run, entries });
     case 'trimmed':
     case 'delivered': {
-      const pieces = movePieces(run.pieces, event, run.plan, run.sheets.done);
+      const pieces = countPieces(run.pieces, event, run.plan, run.sheets.done);
       return pieces.ok ? ok({ ...run, entries, pieces: pieces.value }) : pieces;
     }
     default: {
@@ -87,14 +87,14 @@ function goOn(run: Run, entry: Entry): Result<Run> {
 }
 
 /** The run as if the event had not happened, where all that came after it can stand without it. */
-function takeBack(run: Run, entry: Entry, of: number): Result<Run> {
+function takeBack(run: PrintRun, entry: RunLogEntry, of: number): Result<PrintRun> {
   // The beginning of a run is taken back in a way of its own.
   const counts = standing(run).slice(1);
   const taken = counts.find(({ id }) => id === of);
   if (taken === undefined) {
     return refuse(refusedCount('That count is not there any more: it was taken back.', 'Count again.'));
   }
-  let again: Run = { ...run, sheets: NO_SHEETS, pieces: noPieces(run.plan) };
+  let again: PrintRun = { ...run, sheets: NO_SHEETS, pieces: noPieces(run.plan) };
   for (const next of counts.filter((e) => e !== taken)) {
     const after = goOn(again, next);
     if (!after.ok) {

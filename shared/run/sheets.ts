@@ -5,7 +5,7 @@ import type { RunPlan } from './plan.ts';
 import { refusedCount } from './refusedCount.ts';
 
 /** Every sheet that was loaded is in just one of `blank`, `side1`, `turned`, `done` and `spoiled`. */
-export interface Sheets {
+export interface SheetCounts {
   readonly loaded: number;
   readonly blank: number;
   /** Good out of pass 1, not turned yet. Always 0 where there is one pass. */
@@ -26,7 +26,7 @@ interface SpoiledSheets {
   readonly sheets: number;
 }
 
-export const NO_SHEETS: Sheets = {
+export const NO_SHEETS: SheetCounts = {
   loaded: 0,
   blank: 0,
   side1: 0,
@@ -40,12 +40,12 @@ export const NO_SHEETS: Sheets = {
 type SheetEvent = Extract<RunEvent, { kind: 'loaded' | 'proofed' | 'good' | 'spoiled' | 'turned' }>;
 
 /** All sheets that were spoiled. */
-export function countSpoiled(sheets: Sheets): number {
+export function countSpoiled(sheets: SheetCounts): number {
   return sheets.spoiled.reduce((sum, s) => sum + s.sheets, 0);
 }
 
 /** What was spoiled, where and why: `1 proof sheet (dark), 2 in pass 1 (fed askew)`; empty where nothing was. */
-export function saySpoiled({ spoiled }: Sheets): string {
+export function saySpoiled({ spoiled }: SheetCounts): string {
   return spoiled
     .map(({ at, reason, sheets }) => {
       const where = at === 'proof' ? (sheets === 1 ? 'proof sheet' : 'proof sheets') : `in pass ${at}`;
@@ -55,7 +55,7 @@ export function saySpoiled({ spoiled }: Sheets): string {
 }
 
 /** The sheets after the event, or in a sentence why it cannot have happened. */
-export function moveSheets(sheets: Sheets, event: SheetEvent, plan: RunPlan): Result<Sheets> {
+export function moveSheets(sheets: SheetCounts, event: SheetEvent, plan: RunPlan): Result<SheetCounts> {
   switch (event.kind) {
     case 'loaded':
       return ok({
@@ -81,7 +81,7 @@ export function moveSheets(sheets: Sheets, event: SheetEvent, plan: RunPlan): Re
   }
 }
 
-function proof(sheets: Sheets, event: SheetEvent & { readonly kind: 'proofed' }): Result<Sheets> {
+function proof(sheets: SheetCounts, event: SheetEvent & { readonly kind: 'proofed' }): Result<SheetCounts> {
   if (sheets.blank === 0) {
     return refuse(refusedCount('There is no blank sheet left to prove on.', 'Load sheets first.'));
   }
@@ -95,12 +95,12 @@ function proof(sheets: Sheets, event: SheetEvent & { readonly kind: 'proofed' })
 
 /** Takes the counted sheets from where they waited for the pass; `put` says where they are now. */
 function afterPass(
-  sheets: Sheets,
+  sheets: SheetCounts,
   pass: Pass,
   count: number,
   plan: RunPlan,
-  put: (left: Sheets) => Sheets,
-): Result<Sheets> {
+  put: (left: SheetCounts) => SheetCounts,
+): Result<SheetCounts> {
   if (pass > plan.passes) {
     return refuse(
       refusedCount('This job goes through the printer once; there is no pass 2.', 'Count it in pass 1.'),
@@ -121,7 +121,7 @@ function afterPass(
   return ok(put(pass === 1 ? { ...sheets, blank: waiting - count } : { ...sheets, turned: waiting - count }));
 }
 
-function tooMany(sheets: Sheets, pass: Pass, count: number, waiting: number) {
+function tooMany(sheets: SheetCounts, pass: Pass, count: number, waiting: number) {
   if (pass === 1) {
     return refusedCount(
       `Pass 1 cannot have had ${sheetsOf(count)}: of the ${sheets.loaded} loaded, ${left(waiting)} blank.`,
@@ -140,7 +140,7 @@ function tooMany(sheets: Sheets, pass: Pass, count: number, waiting: number) {
 
 const left = (count: number) => (count === 0 ? 'none is' : count === 1 ? '1 is' : `${count} are`);
 
-function turn(sheets: Sheets, plan: RunPlan): Result<Sheets> {
+function turn(sheets: SheetCounts, plan: RunPlan): Result<SheetCounts> {
   if (plan.passes === 1) {
     return refuse(
       refusedCount('This job goes through the printer once; nothing is turned.', 'Go on without.'),
@@ -158,7 +158,7 @@ function turn(sheets: Sheets, plan: RunPlan): Result<Sheets> {
 }
 
 /** Adds to what was spoiled at the same point for the same reason. */
-function spoil(sheets: Sheets, more: SpoiledSheets): Sheets {
+function spoil(sheets: SheetCounts, more: SpoiledSheets): SheetCounts {
   const same = (s: SpoiledSheets) => s.at === more.at && s.reason === more.reason;
   const spoiled = sheets.spoiled.some(same)
     ? sheets.spoiled.map((s) => (same(s) ? { ...s, sheets: s.sheets + more.sheets } : s))

@@ -1,8 +1,8 @@
 // What a delivery holds, against the order and the deliveries before it: the lines of its packing slip.
 import { ok, type Result, refuse } from '../fault/result.ts';
-import type { Entry, RunEvent } from './events.ts';
+import type { RunEvent, RunLogEntry } from './events.ts';
 import { refusedCount } from './refusedCount.ts';
-import { type Run, standing } from './run.ts';
+import { type PrintRun, standing } from './run.ts';
 
 /** A delivery of a run. */
 export interface Slip {
@@ -23,15 +23,15 @@ export interface SlipLine {
   readonly before: number;
 }
 
-type Delivery = Entry & { readonly event: RunEvent & { readonly kind: 'delivered' } };
+type Delivery = RunLogEntry & { readonly event: RunEvent & { readonly kind: 'delivered' } };
 
 /** The deliveries that stand, the first one first. */
-export function deliveriesOf(run: Run): readonly Delivery[] {
+export function deliveriesOf(run: PrintRun): readonly Delivery[] {
   return standing(run).filter((entry): entry is Delivery => entry.event.kind === 'delivered');
 }
 
 /** The slip of the delivery that was entered under this number. Refused where there is none, or it was taken back. */
-export function slipOf(run: Run, id: number): Result<Slip> {
+export function slipOf(run: PrintRun, id: number): Result<Slip> {
   const deliveries = deliveriesOf(run);
   const index = deliveries.findIndex((d) => d.id === id);
   const delivery = deliveries[index];

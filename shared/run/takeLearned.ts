@@ -1,6 +1,6 @@
 // Taking what finished runs teach into the library: its overs, the times of its hands, the ink of its printers.
 import { learnFromReadings } from '../library/learnFromReadings.ts';
-import type { Feed, InkReading, Library, Printer } from '../library/library.ts';
+import type { CounterReading, Feed, Library, Printer } from '../library/library.ts';
 import { type Learned, type LearnedTime, RUNS_FOR_OVERS, RUNS_FOR_TIMES } from './learn.ts';
 
 interface TakenUp {
@@ -101,6 +101,6 @@ function takeReadings(printer: Printer, { ink }: Learned): TakenPrinter {
 }
 
 /** Two readings of one run are one reading. */
-function keyOf({ date, job, area, ml }: InkReading): string {
+function keyOf({ date, job, area, ml }: CounterReading): string {
   return JSON.stringify([date, job, Math.round(area * 1e6), ml]);
 }

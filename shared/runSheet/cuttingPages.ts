@@ -6,8 +6,8 @@ import { sayOrder, sayRegister, sayStep } from '../cutting/words.ts';
 import { CAUTIONS } from '../job/cautions.ts';
 import type { Job } from '../job/job.ts';
 import { oneLine, shorten } from '../marks/slug.ts';
-import { type Block, below, beside, place } from '../pdf/document/block.ts';
-import { fillPages, PAGE_MARGIN, type Passage } from '../pdf/document/fillPages.ts';
+import { below, beside, type PageBlock, place } from '../pdf/document/block.ts';
+import { fillPages, PAGE_MARGIN_PT, type Passage } from '../pdf/document/fillPages.ts';
 import { plainPaper } from '../pdf/document/plainPaper.ts';
 import { type Measures, setParagraph, setTick } from '../pdf/document/setWords.ts';
 import { box } from '../pdf/document/shape.ts';
@@ -16,24 +16,24 @@ import type { Pages } from './runSheetPages.ts';
 import { BODY, type Fact, furnitureOf, HEADING, NOTE, setCautions, setFacts, TITLE } from './styles.ts';
 
 /** Steps stand two and two, each with its drawing, in pt. */
-const ABREAST = 2;
-const GAP = 8;
-const DRAWING = 132;
+const DRAWINGS_ABREAST = 2;
+const GAP_PT = 8;
+const DRAWING_HEIGHT_PT = 132;
 
 /** Sets the cutting order of a job. */
 export function setCuttingPages(job: Job, order: CuttingOrder, day: string, measures: Measures): Pages {
   const { units } = job.brief;
   const paper = plainPaper(units);
-  const width = paper.w - 2 * PAGE_MARGIN;
+  const width = paper.w - 2 * PAGE_MARGIN_PT;
   const title = oneLine(job.brief.title);
   const cautions = [CAUTIONS.trim, CAUTIONS.lift];
   const told = order.notices.filter((notice) => !cautions.includes(notice));
-  const cell = (width - GAP * (ABREAST - 1)) / ABREAST;
+  const cell = (width - GAP_PT * (DRAWINGS_ABREAST - 1)) / DRAWINGS_ABREAST;
   const rows = inRows(order.steps).map((steps) => setSteps(job, order, steps, cell, measures));
   const passages: readonly Passage[] = [
     {
       blocks: [
-        setParagraph(shorten(title, LONGEST_TITLE), titleStyle(title, width, measures), width, measures),
+        setParagraph(shorten(title, MAX_TITLE_LETTERS), titleStyle(title, width, measures), width, measures),
       ],
       gap: 0,
       above: 0,
@@ -49,7 +49,7 @@ export function setCuttingPages(job: Job, order: CuttingOrder, day: string, meas
       above: 8,
     },
     { blocks: [setCautions(cautions, width, measures)], gap: 0, above: 8 },
-    ...rows.map((row): Passage => ({ blocks: [row], gap: 0, above: GAP })),
+    ...rows.map((row): Passage => ({ blocks: [row], gap: 0, above: GAP_PT })),
   ];
   return {
     paper,
@@ -58,7 +58,7 @@ export function setCuttingPages(job: Job, order: CuttingOrder, day: string, meas
 }
 
 /** Letters of a title; it is known by its beginning. */
-const LONGEST_TITLE = 150;
+const MAX_TITLE_LETTERS = 150;
 
 const LEGEND =
   'Each drawing is the table from above; you stand below it. The black bar is the back gauge, the grey one the side guide, the dashed line the knife. Waste is hatched. Numbers are the positions of the dummy; edges keep the names they have on side 1.';
@@ -95,7 +95,9 @@ function factsOf(order: CuttingOrder, job: Job): readonly Fact[] {
 
 /** The steps in rows of two. */
 function inRows(steps: readonly CutStep[]): readonly (readonly CutStep[])[] {
-  return steps.flatMap((_step, i) => (i % ABREAST === 0 ? [steps.slice(i, i + ABREAST)] : []));
+  return steps.flatMap((_step, i) =>
+    i % DRAWINGS_ABREAST === 0 ? [steps.slice(i, i + DRAWINGS_ABREAST)] : [],
+  );
 }
 
 /** Steps side by side in frames of one height. */
@@ -105,16 +107,16 @@ function setSteps(
   steps: readonly CutStep[],
   width: number,
   measures: Measures,
-): Block {
+): PageBlock {
   const pad = 5;
   const set = steps.map((step) => setStep(job, order, step, width - 2 * pad, measures));
   const h = Math.max(...set.map((block) => block.h)) + 2 * pad;
   return beside(
-    set.map((block): Block => {
+    set.map((block): PageBlock => {
       const frame = box({ x: 0, y: -h, w: width, h }, { stroke: { tone: 'soft', width: 0.8 } });
       return { w: width, h, shapes: [frame, ...place(block, pad, -pad)] };
     }),
-    GAP,
+    GAP_PT,
   );
 }
 
@@ -125,11 +127,11 @@ function setStep(
   step: CutStep,
   width: number,
   measures: Measures,
-): Block {
+): PageBlock {
   return below(
     [
       setTick(`Step ${step.number}`, HEADING, width, measures),
-      drawStep(order, step, { w: width, h: DRAWING }, brief.units, measures),
+      drawStep(order, step, { w: width, h: DRAWING_HEIGHT_PT }, brief.units, measures),
       setParagraph(sayStep(order, step, brief.units), BODY, width, measures),
       setParagraph(sayRegister(step.register), NOTE, width, measures),
     ],

@@ -1,20 +1,20 @@
 // The dummy of one side: the sheet as the hands see it, its lead edge, its guide and all its places.
 import type { Rect, Size } from '../geometry/space.ts';
-import { type Block, place } from '../pdf/document/block.ts';
+import { type PageBlock, place } from '../pdf/document/block.ts';
 import { fitWords, type Measures, type Style, setLine } from '../pdf/document/setWords.ts';
 import { box, line, polygon, type Shape } from '../pdf/document/shape.ts';
 import { drawPiece } from './pieceBox.ts';
 import type { SeenPass } from './seenPasses.ts';
 
 /** Room left and right of the drawn sheet for guides and pencil, in pt. */
-const ASIDE = 16;
+const ASIDE_PT = 16;
 const CAPTION: Style = { size: 12, weight: 'strong', tone: 'ink' };
 const LABEL: Style = { size: 9.5, weight: 'plain', tone: 'ink' };
 const ON_BAR: Style = { size: 9, weight: 'strong', tone: 'paper' };
 /** Above the sheet: the caption, the arrow of the feed, and the bar of the lead edge. */
 const ABOVE = { caption: 16, feed: 20, bar: 15 };
 /** Below it: which edge lies there, and where the sheet is held. */
-const BENEATH = 30;
+const BENEATH_PT = 30;
 
 export interface PassDrawing {
   readonly pass: SeenPass;
@@ -27,23 +27,23 @@ export interface PassDrawing {
 
 /** How high what stands above the drawn sheet is, in pt; what stands below it is lower. */
 export const LABELS_ABOVE = ABOVE.caption + ABOVE.feed + ABOVE.bar;
-const LABELS = LABELS_ABOVE + BENEATH;
+const LABELS = LABELS_ABOVE + BENEATH_PT;
 
 /**
  * How large a sheet can be drawn in a room of this size: points of the page to a point of the sheet. `labels`: how
  * much of the height is kept for what stands above and below it.
  */
 export function scaleFor(sheet: Size, room: Size, labels = LABELS): number {
-  return Math.min((room.w - 2 * ASIDE) / sheet.w, (room.h - labels) / sheet.h);
+  return Math.min((room.w - 2 * ASIDE_PT) / sheet.w, (room.h - labels) / sheet.h);
 }
 
 /** Where the drawn sheet lies in the block of its drawing, at this scale. */
 export function sheetIn(sheet: Size, scale: number): Rect {
-  return { x: ASIDE, y: -LABELS_ABOVE - sheet.h * scale, w: sheet.w * scale, h: sheet.h * scale };
+  return { x: ASIDE_PT, y: -LABELS_ABOVE - sheet.h * scale, w: sheet.w * scale, h: sheet.h * scale };
 }
 
 /** The drawing of a pass at a scale of `scaleFor`. */
-export function drawPass(drawing: PassDrawing, scale: number, measures: Measures): Block {
+export function drawPass(drawing: PassDrawing, scale: number, measures: Measures): PageBlock {
   const { pass, sheet, letters } = drawing;
   const at = sheetIn(sheet, scale);
   const pieces = pass.pieces.flatMap((seen) => {
@@ -51,10 +51,10 @@ export function drawPass(drawing: PassDrawing, scale: number, measures: Measures
     const room = { x: at.x + x * scale, y: at.y + y * scale, w: w * scale, h: h * scale };
     return drawPiece(seen, room, letters.get(seen.piece), measures);
   });
-  const width = at.w + 2 * ASIDE;
+  const width = at.w + 2 * ASIDE_PT;
   return {
     w: width,
-    h: -at.y + BENEATH,
+    h: -at.y + BENEATH_PT,
     shapes: [
       ...centred(captionOf(drawing), CAPTION, width, 0, measures),
       ...drawFeed(at, measures),

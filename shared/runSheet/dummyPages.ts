@@ -3,7 +3,7 @@ import type { Size } from '../geometry/space.ts';
 import { type Job, sheetOf } from '../job/job.ts';
 import { oneLine } from '../marks/slug.ts';
 import { place } from '../pdf/document/block.ts';
-import { PAGE_MARGIN } from '../pdf/document/fillPages.ts';
+import { PAGE_MARGIN_PT } from '../pdf/document/fillPages.ts';
 import { plainPaper } from '../pdf/document/plainPaper.ts';
 import { type Measures, setCentred } from '../pdf/document/setWords.ts';
 import type { Shape } from '../pdf/document/shape.ts';
@@ -29,7 +29,7 @@ export function setDummyPages(job: Job, day: string, measures: Measures): DummyP
   const sheet = sheetOf(brief).size;
   const turn = turnOfRun(job);
   const paper = turnedLike(plainPaper(brief.units), sheet);
-  const width = paper.w - 2 * PAGE_MARGIN;
+  const width = paper.w - 2 * PAGE_MARGIN_PT;
   const furniture = furnitureOf('Dummy', oneLine(brief.title), day, width, measures);
   const head = furniture.head(1, 1).h;
   const duplex = turn === undefined ? 'Simplex' : duplexOf(paper, { style: 'perfecting', turn });
@@ -43,7 +43,7 @@ export function setDummyPages(job: Job, day: string, measures: Measures): DummyP
     measures,
   );
   // What is kept free above the sheet is kept free below it too: the sheet stays in the middle.
-  const above = PAGE_MARGIN + Math.max(head, words.h) + LABELS_ABOVE;
+  const above = PAGE_MARGIN_PT + Math.max(head, words.h) + LABELS_ABOVE;
   const scale = scaleFor(sheet, { w: width, h: paper.h - 2 * above }, 0);
   const at = sheetIn(sheet, scale);
   const left = paper.w / 2 - at.x - at.w / 2;
@@ -51,9 +51,9 @@ export function setDummyPages(job: Job, day: string, measures: Measures): DummyP
   const passes = seenPasses(job);
   const byHand = turn !== undefined && brief.work.style !== 'perfecting';
   const pages = passes.map((pass, i): readonly Shape[] => [
-    ...place(furniture.head(i + 1, passes.length), PAGE_MARGIN, paper.h - PAGE_MARGIN),
+    ...place(furniture.head(i + 1, passes.length), PAGE_MARGIN_PT, paper.h - PAGE_MARGIN_PT),
     ...place(drawPass({ pass, sheet, byHand, letters: lettersOf(job) }, scale, measures), left, top),
-    ...place(words, PAGE_MARGIN, PAGE_MARGIN + words.h),
+    ...place(words, PAGE_MARGIN_PT, PAGE_MARGIN_PT + words.h),
   ]);
   return { paper, pages, duplex };
 }

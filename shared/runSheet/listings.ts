@@ -5,14 +5,14 @@ import { countJob } from '../job/counts.ts';
 import { trimOf } from '../job/job.ts';
 import type { SidePage } from '../job/nameJobFiles.ts';
 import { oneLine, shorten } from '../marks/slug.ts';
-import { type Block, below, space } from '../pdf/document/block.ts';
+import { below, type PageBlock, space } from '../pdf/document/block.ts';
 import { setHeading, setParagraph, setRow } from '../pdf/document/setWords.ts';
 import { showSize } from '../units/show.ts';
 import type { RunSheetInput } from './runSheetInput.ts';
 import { BODY, HEADING, NOTE, STRONG } from './styles.ts';
 
 /** Which file prints each side; one that prints both is told once. */
-export function setFiles({ sides, measures }: RunSheetInput, width: number): readonly Block[] {
+export function setFiles({ sides, measures }: RunSheetInput, width: number): readonly PageBlock[] {
   const [first, second] = sides;
   const again = first !== undefined && first.name === second?.name && first.page === second.page;
   const widths = [76, width - 76 - 60, 60];
@@ -33,10 +33,10 @@ export function setFiles({ sides, measures }: RunSheetInput, width: number): rea
 }
 
 /** Letters of a name in the table. */
-const LONGEST_NAME = 90;
+const MAX_NAME_LETTERS = 90;
 
 /** Several designs in a table; a single one is told beside the title. */
-export function setDesigns({ job, measures }: RunSheetInput, width: number): readonly Block[] {
+export function setDesigns({ job, measures }: RunSheetInput, width: number): readonly PageBlock[] {
   const { pieces, units } = job.brief;
   if (pieces.length < 2) return [];
   const { yields } = countJob(job);
@@ -55,7 +55,7 @@ export function setDesigns({ job, measures }: RunSheetInput, width: number): rea
       const trim = showSize(trimOf(piece), units);
       return cells([
         letterFor(i),
-        shorten(oneLine(piece.name), LONGEST_NAME),
+        shorten(oneLine(piece.name), MAX_NAME_LETTERS),
         trim,
         `${piece.quantity}`,
         `${perSheet}`,

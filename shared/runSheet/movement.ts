@@ -3,7 +3,7 @@ import { poseOf, see } from '../bench/turning.ts';
 import type { SheetEdge } from '../geometry/sheet.ts';
 import type { Point, Size } from '../geometry/space.ts';
 import type { Turn } from '../geometry/turn.ts';
-import { type Block, place } from '../pdf/document/block.ts';
+import { type PageBlock, place } from '../pdf/document/block.ts';
 import { type Measures, type Style, setCentred } from '../pdf/document/setWords.ts';
 import { box, curve, line, polygon, type Shape } from '../pdf/document/shape.ts';
 
@@ -50,9 +50,9 @@ export function sayMovement(turn: Turn): string {
 }
 
 /** No side of the drawn sheet is longer than this, in pt. */
-const LONGEST = 84;
+const MAX_SIDE_PT = 84;
 /** How far the half-turned sheet is drawn: lifted, but not yet upright, in degrees. */
-const LIFTED = 50;
+const LIFT_PT = 50;
 const HEAD: Style = { size: 12, weight: 'strong', tone: 'ink' };
 const WORDS: Style = { size: 9, weight: 'plain', tone: 'ink' };
 
@@ -63,8 +63,8 @@ export function drawMovement(
   itself: boolean,
   width: number,
   measures: Measures,
-): Block {
-  const scale = LONGEST / Math.max(sheet.w, sheet.h);
+): PageBlock {
+  const scale = MAX_SIDE_PT / Math.max(sheet.w, sheet.h);
   const size = { w: sheet.w * scale, h: sheet.h * scale };
   const title = setCentred(itself ? 'The printer turns it' : 'TURN', HEAD, width, measures);
   const said = setCentred(itself ? 'Nothing to do by hand.' : sayMovement(turn), WORDS, width, measures);
@@ -92,7 +92,7 @@ function drawTurning({ take, lay, axis, edge }: Movement, size: Size): readonly 
     end: sideways ? (1 as const) : (-1 as const),
     grabbed: (sideways ? size.w : size.h) / 2,
   };
-  const pose = poseOf('front', LIFTED, grip, 4 * Math.max(size.w, size.h));
+  const pose = poseOf('front', LIFT_PT, grip, 4 * Math.max(size.w, size.h));
   const seen = (x: number, y: number) => {
     const p = see(pose, { x: x - middle.x, y: y - middle.y });
     return { x: p.x + middle.x, y: p.y + middle.y };

@@ -7,9 +7,9 @@ import { box, carryShapes, moveShapes, polygon, type Shape, type Stroke } from '
 import type { SeenPiece } from './seenPasses.ts';
 
 /** The smallest type that is still read on a run sheet, in pt. */
-const LEAST_TYPE = 5;
+const MIN_TYPE_PT = 5;
 /** The largest letter in a box, in pt. */
-const LARGEST = 30;
+const MAX_TYPE_PT = 30;
 
 /** The shapes of a place, drawn into this room of a page. `letter`: what stands for its design, where there are several. */
 export function drawPiece(
@@ -51,7 +51,7 @@ function drawFace(
   );
   const free = size.h - 1.3 * tip;
   const large: Style = {
-    size: Math.max(LEAST_TYPE, Math.min(LARGEST, 3 + least * 0.3)),
+    size: Math.max(MIN_TYPE_PT, Math.min(MAX_TYPE_PT, 3 + least * 0.3)),
     weight: 'strong',
     tone: 'ink',
   };
@@ -76,7 +76,7 @@ function toldOf(number: number | undefined, letter: string | undefined, piece: s
 
 function drawBlank(size: Size, measures: Measures): readonly Shape[] {
   const style: Style = {
-    size: Math.min(11, Math.max(LEAST_TYPE, size.w * 0.16)),
+    size: Math.min(11, Math.max(MIN_TYPE_PT, size.w * 0.16)),
     weight: 'plain',
     tone: 'soft',
   };
@@ -84,7 +84,7 @@ function drawBlank(size: Size, measures: Measures): readonly Shape[] {
 }
 
 /** How high a capital is, as a share of the size of type. */
-const CAPITAL = 0.73;
+const CAP_HEIGHT_SHARE = 0.73;
 
 /** A line of capitals and figures with its middle at (x, y). */
 function centreLine(words: string, style: Style, x: number, y: number, measures: Measures): readonly Shape[] {
@@ -92,5 +92,5 @@ function centreLine(words: string, style: Style, x: number, y: number, measures:
   const set = setLine(words, style, measures);
   const [shape] = set.shapes;
   const baseline = shape?.kind === 'words' ? shape.at.y : 0;
-  return moveShapes(set.shapes, x - set.w / 2, y - baseline - (CAPITAL / 2) * style.size);
+  return moveShapes(set.shapes, x - set.w / 2, y - baseline - (CAP_HEIGHT_SHARE / 2) * style.size);
 }

@@ -1,16 +1,16 @@
 // Room on the run sheet for what is counted and measured, and for the initials of who did it.
 import { registerEdges } from '../geometry/register.ts';
 import type { Job } from '../job/job.ts';
-import { type Block, below } from '../pdf/document/block.ts';
+import { below, type PageBlock } from '../pdf/document/block.ts';
 import { type Measures, setParagraph, setRow } from '../pdf/document/setWords.ts';
 import { NOTE, STRONG } from './styles.ts';
 import { turnOfRun } from './turnOfRun.ts';
 
 /** High enough to write in by hand, in pt. */
-const TO_WRITE_IN = 20;
+const WRITING_HEIGHT_PT = 20;
 
 /** The counts of each pass. */
-export function countTable(job: Job, width: number, measures: Measures): Block {
+export function countTable(job: Job, width: number, measures: Measures): PageBlock {
   const twice = turnOfRun(job) !== undefined && job.brief.work.style !== 'perfecting';
   const rows = [...(twice ? ['Pass 1', 'Pass 2'] : ['Printed']), 'Trimmed'];
   return setTable(
@@ -24,7 +24,7 @@ export function countTable(job: Job, width: number, measures: Measures): Block {
 }
 
 /** The readings of the register; only a sheet that is turned has them. */
-export function readingTable(job: Job, width: number, measures: Measures): readonly Block[] {
+export function readingTable(job: Job, width: number, measures: Measures): readonly PageBlock[] {
   const turn = turnOfRun(job);
   const rows = ['Proof sheet', 'Middle', 'Last'];
   if (turn === undefined) {
@@ -66,10 +66,10 @@ function setTable(
   rows: readonly string[],
   width: number,
   measures: Measures,
-): Block {
+): PageBlock {
   const rest = width - last - widths.reduce((a, b) => a + b, 0);
   const all = [...widths, rest, last];
-  const cells = (words: readonly string[], style = STRONG, least = TO_WRITE_IN) =>
+  const cells = (words: readonly string[], style = STRONG, least = WRITING_HEIGHT_PT) =>
     setRow(
       all.map((w, i) => setParagraph(words[i] ?? '', style, w - 8, measures)),
       all,

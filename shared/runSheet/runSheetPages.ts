@@ -2,8 +2,8 @@
 import type { Size } from '../geometry/space.ts';
 import { CAUTIONS } from '../job/cautions.ts';
 import { oneLine } from '../marks/slug.ts';
-import type { Block } from '../pdf/document/block.ts';
-import { fillPages, heightOf, PAGE_MARGIN, type Passage, pageRoom } from '../pdf/document/fillPages.ts';
+import type { PageBlock } from '../pdf/document/block.ts';
+import { fillPages, heightOf, PAGE_MARGIN_PT, type Passage, pageRoom } from '../pdf/document/fillPages.ts';
 import { plainPaper } from '../pdf/document/plainPaper.ts';
 import { type Measures, setHeading, setTick } from '../pdf/document/setWords.ts';
 import type { Shape } from '../pdf/document/shape.ts';
@@ -11,7 +11,7 @@ import { setDesigns, setFiles } from './listings.ts';
 import { countTable, readingTable } from './roomToWrite.ts';
 import type { RunSheetInput } from './runSheetInput.ts';
 import { setSheetInHand } from './sheetInHand.ts';
-import { stepsOf } from './steps.ts';
+import { runSteps } from './steps.ts';
 import { BODY, furnitureOf, HEADING, setCautions, setFacts } from './styles.ts';
 import { factsOf, setTitle } from './titleAndFacts.ts';
 
@@ -22,13 +22,13 @@ export interface Pages {
 }
 
 /** The drawing of both sides takes what the rest of the first page leaves, but never less than this, in pt. */
-const LEAST_DRAWING = 250;
+const MIN_DRAWING_PT = 250;
 
 /** Sets the run sheet of a job. */
 export function setRunSheet(input: RunSheetInput): Pages {
   const { job, day, measures } = input;
   const paper = plainPaper(job.brief.units);
-  const width = paper.w - 2 * PAGE_MARGIN;
+  const width = paper.w - 2 * PAGE_MARGIN_PT;
   const title = oneLine(job.brief.title);
   const furniture = furnitureOf('Run sheet', title, day, width, measures);
   const top: readonly Passage[] = [
@@ -39,7 +39,7 @@ export function setRunSheet(input: RunSheetInput): Pages {
   const designs: Passage = { blocks: setDesigns(input, width), gap: 0, above: 10 };
   const room = pageRoom(paper, furniture) - heightOf([...top, files]);
   const left = room - heightOf([designs]);
-  const height = left >= LEAST_DRAWING ? left : Math.max(room, LEAST_DRAWING);
+  const height = left >= MIN_DRAWING_PT ? left : Math.max(room, MIN_DRAWING_PT);
   const inHand = setSheetInHand(input, width, height);
   const written: readonly Passage[] = [
     { blocks: setToWrite('Counts', [countTable(job, width, measures)], width, measures), gap: 3, above: 9 },
@@ -51,12 +51,12 @@ export function setRunSheet(input: RunSheetInput): Pages {
 }
 
 /** Longer names of files, in letters, are told on the first page only. */
-const LONGEST_NAME = 60;
+const MAX_NAME_LETTERS = 60;
 
 /** What the hands do, with a box to tick before each step. */
 function setSteps({ job, sides, measures }: RunSheetInput, width: number): readonly Passage[] {
-  const named = sides.every(({ name }) => name.length <= LONGEST_NAME) ? sides : [];
-  return stepsOf(job, named).map(({ name, steps }, i) => ({
+  const named = sides.every(({ name }) => name.length <= MAX_NAME_LETTERS) ? sides : [];
+  return runSteps(job, named).map(({ name, steps }, i) => ({
     above: 9,
     gap: 3.5,
     onNewPage: i === 0,
@@ -69,9 +69,9 @@ function setSteps({ job, sides, measures }: RunSheetInput, width: number): reado
 
 function setToWrite(
   heading: string,
-  tables: readonly Block[],
+  tables: readonly PageBlock[],
   width: number,
   measures: Measures,
-): readonly Block[] {
+): readonly PageBlock[] {
   return [setHeading(heading, HEADING, width, measures), ...tables];
 }

@@ -1,7 +1,7 @@
 // The middle of a run sheet: both sides as the hands see them, and the turn between them.
 import { paperError } from '../geometry/register.ts';
 import { type Job, sheetOf } from '../job/job.ts';
-import { type Block, below, beside, indent, space } from '../pdf/document/block.ts';
+import { below, beside, indent, type PageBlock, space } from '../pdf/document/block.ts';
 import type { Passage } from '../pdf/document/fillPages.ts';
 import { setHeading, setParagraph } from '../pdf/document/setWords.ts';
 import { drawPass, type PassDrawing, scaleFor } from './drawPass.ts';
@@ -12,10 +12,10 @@ import { seenPasses } from './seenPasses.ts';
 import { BODY, HEADING, NOTE } from './styles.ts';
 import { turnOfRun } from './turnOfRun.ts';
 
-const ABOVE = 10;
-const GAP = 5;
+const ABOVE_PT = 10;
+const GAP_PT = 5;
 /** A drawing of one side is no wider than this, in pt. */
-const MOST_DRAWING = 300;
+const MAX_DRAWING_PT = 300;
 
 /** The drawing of both sides, its heading and what is said of it, together as high as `height` (pt) at the most. */
 export function setSheetInHand({ job, measures }: RunSheetInput, width: number, height: number): Passage {
@@ -33,11 +33,11 @@ export function setSheetInHand({ job, measures }: RunSheetInput, width: number, 
   ];
   const between = turn === undefined ? 0 : 112;
   const room = {
-    w: Math.min(MOST_DRAWING, (width - between - 12) / passes.length),
-    h: height - ABOVE - below([heading, ...words], GAP).h - GAP,
+    w: Math.min(MAX_DRAWING_PT, (width - between - 12) / passes.length),
+    h: height - ABOVE_PT - below([heading, ...words], GAP_PT).h - GAP_PT,
   };
   const scale = scaleFor(sheet, room);
-  const [first, second] = passes.map((pass): Block => {
+  const [first, second] = passes.map((pass): PageBlock => {
     const drawing: PassDrawing = {
       pass,
       sheet,
@@ -46,7 +46,7 @@ export function setSheetInHand({ job, measures }: RunSheetInput, width: number, 
     };
     return drawPass(drawing, scale, measures);
   });
-  const drawing = (): readonly Block[] => {
+  const drawing = (): readonly PageBlock[] => {
     if (first === undefined) return [];
     if (turn === undefined || second === undefined) return [indent(first, (width - first.w) / 2)];
     const movement = drawMovement(turn, sheet, itself, between, measures);
@@ -54,7 +54,7 @@ export function setSheetInHand({ job, measures }: RunSheetInput, width: number, 
     const level = below([space(Math.max(0, (first.h - movement.h) / 2)), movement], 0);
     return [beside([first, level, second], slack)];
   };
-  return { blocks: [heading, ...drawing(), ...words], gap: GAP, above: ABOVE };
+  return { blocks: [heading, ...drawing(), ...words], gap: GAP_PT, above: ABOVE_PT };
 }
 
 function legendOf(job: Job, byHand: boolean): string {

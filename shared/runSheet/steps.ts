@@ -37,7 +37,7 @@ export function printsInWords(sides: readonly SidePage[], name: string): string 
  *
  * @source common practice, no source
  */
-export function stepsOf(
+export function runSteps(
   job: Job,
   sides: readonly SidePage[],
 ): readonly [before: StepGroup, first: StepGroup, rest: StepGroup] {
@@ -189,12 +189,12 @@ function readerTurnsOf({ brief }: Job): readonly string[] {
 }
 
 /** So many names are said; the rest are counted. */
-const NAMED = 4;
+const MAX_NAMED = 4;
 /** Letters of a name. */
-const LONGEST_NAME = 70;
+const MAX_NAME_LETTERS = 70;
 
 function sayNames(names: readonly string[]): string {
-  const said = names.slice(0, NAMED).map((name) => shorten(oneLine(name), LONGEST_NAME));
+  const said = names.slice(0, MAX_NAMED).map((name) => shorten(oneLine(name), MAX_NAME_LETTERS));
   const more = names.length - said.length;
   return more > 0 ? `${said.join(', ')} and ${more} more` : said.join(', ');
 }

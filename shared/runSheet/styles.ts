@@ -1,6 +1,6 @@
 // How a run sheet is set: what is read at arm's length, and what is only looked up.
 import { ASCENT } from '../marks/mark.ts';
-import { type Block, below, beside, indent, place, space } from '../pdf/document/block.ts';
+import { below, beside, indent, type PageBlock, place, space } from '../pdf/document/block.ts';
 import type { Furniture } from '../pdf/document/fillPages.ts';
 import { fitWords, type Measures, type Style, setLine, setParagraph } from '../pdf/document/setWords.ts';
 import { box } from '../pdf/document/shape.ts';
@@ -22,7 +22,7 @@ export interface Fact {
 }
 
 /** Facts in boxes of one height, across this width. */
-export function setFacts(facts: readonly Fact[], width: number, measures: Measures): Block {
+export function setFacts(facts: readonly Fact[], width: number, measures: Measures): PageBlock {
   const gap = 6;
   const w = (width - gap * (facts.length - 1)) / facts.length;
   const inner = w - 12;
@@ -38,7 +38,7 @@ export function setFacts(facts: readonly Fact[], width: number, measures: Measur
   );
   const h = Math.max(...set.map((block) => block.h)) + 10;
   return beside(
-    set.map((block): Block => {
+    set.map((block): PageBlock => {
       const frame = box({ x: 0, y: -h, w, h }, { stroke: { tone: 'ink', width: 1 } });
       return { w, h, shapes: [frame, ...indent(below([space(0), block], 5), 6).shapes] };
     }),
@@ -47,7 +47,7 @@ export function setFacts(facts: readonly Fact[], width: number, measures: Measur
 }
 
 /** A figure as large as its box lets it be. */
-function setFigure(figure: string, width: number, measures: Measures): Block {
+function setFigure(figure: string, width: number, measures: Measures): PageBlock {
   const long = measures[FIGURE.weight](figure);
   const size = Math.max(10, Math.min(FIGURE.size, width / long));
   const style = { ...FIGURE, size };
@@ -58,7 +58,7 @@ function setFigure(figure: string, width: number, measures: Measures): Block {
 }
 
 /** Cautions side by side: boxed, each with a sign, so that they are not passed over. */
-export function setCautions(cautions: readonly string[], width: number, measures: Measures): Block {
+export function setCautions(cautions: readonly string[], width: number, measures: Measures): PageBlock {
   const pad = 5;
   const sign = 16;
   const gap = 6;
@@ -67,7 +67,7 @@ export function setCautions(cautions: readonly string[], width: number, measures
   const h = Math.max(...said.map((s) => s.h)) + 2 * pad;
   const mark = setLine('!', { ...TITLE, size: 15, tone: 'paper' }, measures);
   return beside(
-    said.map((words): Block => {
+    said.map((words): PageBlock => {
       const shapes = [
         box({ x: 0, y: -h, w: sign, h }, { fill: 'ink' }),
         box({ x: 0, y: -h, w, h }, { stroke: { tone: 'ink', width: 1 } }),

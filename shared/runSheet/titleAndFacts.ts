@@ -3,7 +3,7 @@ import { hasOneForm } from '../geometry/work.ts';
 import { countJob } from '../job/counts.ts';
 import { type Job, sheetOf, trimOf } from '../job/job.ts';
 import { oneLine, shorten } from '../marks/slug.ts';
-import { type Block, below, beside } from '../pdf/document/block.ts';
+import { below, beside, type PageBlock } from '../pdf/document/block.ts';
 import { setParagraph } from '../pdf/document/setWords.ts';
 import { showSize } from '../units/show.ts';
 import { drawCode } from './jobCode.ts';
@@ -12,27 +12,27 @@ import { BODY, type Fact, HEADING, NOTE, TITLE } from './styles.ts';
 import { turnOfRun } from './turnOfRun.ts';
 
 /** The size of the code on the page: modules of half a millimetre and more, in pt. */
-const CODE = 70;
+const CODE_SIDE_PT = 70;
 
 /** Letters of a title and of other names that a run sheet tells; it is known by its beginning. */
-const LONGEST_TITLE = 150;
-const LONGEST_NAME = 70;
+const MAX_TITLE_LETTERS = 150;
+const MAX_NAME_LETTERS = 70;
 
 /** The title, what was ordered, and the code. */
-export function setTitle({ job, name, measures }: RunSheetInput, title: string, width: number): Block {
-  const room = width - CODE - 12;
+export function setTitle({ job, name, measures }: RunSheetInput, title: string, width: number): PageBlock {
+  const room = width - CODE_SIDE_PT - 12;
   const isShort = measures[TITLE.weight](title) * TITLE.size <= room;
   const file =
-    name.file === undefined ? 'This job has no file yet' : `Job file ${shorten(name.file, LONGEST_NAME)}`;
+    name.file === undefined ? 'This job has no file yet' : `Job file ${shorten(name.file, MAX_NAME_LETTERS)}`;
   const words = below(
     [
-      setParagraph(shorten(title, LONGEST_TITLE), isShort ? TITLE : HEADING, room, measures),
+      setParagraph(shorten(title, MAX_TITLE_LETTERS), isShort ? TITLE : HEADING, room, measures),
       setParagraph(orderInWords(job), BODY, room, measures),
       setParagraph(`${file}. The code beside names the job.`, NOTE, room, measures),
     ],
     4,
   );
-  return beside([{ ...words, w: room }, drawCode(name, CODE)], 12);
+  return beside([{ ...words, w: room }, drawCode(name, CODE_SIDE_PT)], 12);
 }
 
 function orderInWords(job: Job): string {
@@ -43,7 +43,7 @@ function orderInWords(job: Job): string {
     return `${brief.pieces.length} designs, ${all} pieces ordered`;
   }
   const gives = countJob(job).yields[0]?.fromNeeded ?? 0;
-  return `${shorten(oneLine(piece.name), LONGEST_NAME)}, ${showSize(trimOf(piece), brief.units)}: ${piece.quantity} ordered, the sheets needed give ${gives}`;
+  return `${shorten(oneLine(piece.name), MAX_NAME_LETTERS)}, ${showSize(trimOf(piece), brief.units)}: ${piece.quantity} ordered, the sheets needed give ${gives}`;
 }
 
 /** How much is loaded, on what, and how it is worked. */

@@ -6,7 +6,7 @@ import { facesOf, type Job, sheetOf } from '../job/job.ts';
 import { boxWithin } from '../layout/bleedReach.ts';
 import type { Form, Placement } from '../layout/placement.ts';
 import { contentMatrix, type PageSizes } from './placeContent.ts';
-import { intoPress, matrixOf, numbersOf, pressBox } from './pressFrame.ts';
+import { intoPress, numbersOf, pressBox, xjdfMatrixOf } from './pressFrame.ts';
 import { WORK_STYLE_NAMES } from './workStyles.ts';
 import { type Element, element } from './xml.ts';
 
@@ -24,9 +24,9 @@ export function layoutResource(job: Job, form: Form, side: 1 | 2, sizes: PageSiz
       {
         // The ticket knows no clip but a box: of a bleed with steps the box without them, so that no neighbour is printed on.
         ClipBox: pressBox(boxWithin(placement.trim, placement.bleed), sheet),
-        CTM: matrixOf(chain(content, intoPress(sheet))),
+        CTM: xjdfMatrixOf(chain(content, intoPress(sheet))),
         Ord: faces.findIndex((f) => f.piece.name === placement.piece && f.name === placement.face),
-        TrimCTM: matrixOf(chain(trim, intoPress(sheet))),
+        TrimCTM: xjdfMatrixOf(chain(trim, intoPress(sheet))),
         TrimSize: numbersOf(upright.w, upright.h),
       },
       [element('ContentObject')],

@@ -20,7 +20,7 @@ export function pressBox(r: Rect<Side>, sheet: Size): string {
 }
 
 /** A transform as the ticket writes it: `a b c d e f`. */
-export function matrixOf<From extends Space, To extends Space>(m: Transform<From, To>): string {
+export function xjdfMatrixOf<From extends Space, To extends Space>(m: Transform<From, To>): string {
   return numbersOf(m.a, m.b, m.c, m.d, m.e, m.f);
 }
 

@@ -1,11 +1,11 @@
 // The placements and the cuts of a job as tables.
-import type { CuttingOrder, Outcome } from '../cutting/order.ts';
+import type { CutOutcome, CuttingOrder } from '../cutting/order.ts';
 import type { Job } from '../job/job.ts';
 import { formsOfJob } from '../job/nameJobFiles.ts';
 import { boxWithin } from '../layout/bleedReach.ts';
 import { designNamed } from '../layout/forms.ts';
 import { POINTS_PER, type Unit } from '../units/length.ts';
-import { type Cell, writeCsv } from './csv.ts';
+import { type CsvCell, writeCsv } from './csv.ts';
 
 /** A length in pt in the unit of the table, without the noise of float64. */
 function inUnit(pt: number, unit: Unit): number {
@@ -33,7 +33,7 @@ export function writePlacements(job: Job, nameOf: (file: string) => string): str
   const rows = formsOfJob(job)
     .flatMap((form) => form.sides.map((side) => ({ side, form })))
     .flatMap(({ side, form }) =>
-      form.placements.map(({ piece, face, trim, bleed, head }): readonly Cell[] => {
+      form.placements.map(({ piece, face, trim, bleed, head }): readonly CsvCell[] => {
         const art = designNamed(pieces, piece)[face];
         const boxes = [trim, boxWithin(trim, bleed)].flatMap(({ x, y, w, h }) => [x, y, w, h]);
         return [
@@ -69,7 +69,7 @@ export function writeCuts(order: CuttingOrder, unit: Unit): string {
     'before the knife',
   ];
   const rows = order.steps.flatMap(({ number, turned, gauge, side, distance, kind, parts }) =>
-    parts.map(({ stack, behind, inFront }): readonly Cell[] => [
+    parts.map(({ stack, behind, inFront }): readonly CsvCell[] => [
       number,
       stack,
       turned,
@@ -85,7 +85,7 @@ export function writeCuts(order: CuttingOrder, unit: Unit): string {
   return writeCsv(heading, rows);
 }
 
-function sayOutcome(outcome: Outcome): string {
+function sayOutcome(outcome: CutOutcome): string {
   switch (outcome.becomes) {
     case 'waste':
       return 'waste';

@@ -7,7 +7,7 @@ import { sceneBuilder } from '../../renderer/bench/canvas/buildScene.ts';
 import type { Gesture, Scene } from '../../renderer/bench/canvas/scene.ts';
 import { findingsOf } from '../../renderer/bench/findings.ts';
 import { nudge } from '../../renderer/bench/gesture/nudge.ts';
-import type { Hold } from '../../renderer/sheet/hand/followHand.ts';
+import type { PointerDrag } from '../../renderer/sheet/hand/followHand.ts';
 import { pointOnScreen } from '../../renderer/sheet/paint/pen.ts';
 import { pieceAt } from '../../renderer/sheet/pieces/picking.ts';
 import { createSheetView } from '../../renderer/sheet/sheetView.ts';
@@ -46,7 +46,7 @@ export function standAtBench(job: Job, window = { w: 1000, h: 800 }) {
     if (piece === undefined) throw new Error(`No piece lies at position ${position + 1}`);
     return { x: piece.trim.x + piece.trim.w / 2, y: piece.trim.y + piece.trim.h / 2 };
   };
-  const handOn = (at: { x: number; y: number }, hold: Hold) => {
+  const handOn = (at: { x: number; y: number }, hold: PointerDrag) => {
     const hand = {
       /** Moves on by so many pt; with `free` the key that holds snapping off is down. */
       by: (dx: number, dy: number, { free = false } = {}) => {

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import type { Cutter } from '../../shared/cutting/cutter.ts';
 import type { CuttingInput } from '../../shared/cutting/cuttingInput.ts';
-import type { Hold } from '../../shared/geometry/register.ts';
+import type { SheetHold } from '../../shared/geometry/register.ts';
 import type { Position } from '../../shared/layout/position.ts';
 import type { UnitBox } from './cutTrees.ts';
 
@@ -17,7 +17,7 @@ export const LARGE_CUTTER: Cutter = {
   guides: ['left', 'right'],
 };
 
-export const holds: fc.Arbitrary<Hold> = fc.record({
+export const holds: fc.Arbitrary<SheetHold> = fc.record({
   across: fc.constantFrom('left' as const, 'right' as const, 'centre' as const),
   along: fc.constantFrom('lead' as const, 'centre' as const),
 });

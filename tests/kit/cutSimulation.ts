@@ -1,7 +1,7 @@
 // A guillotine with paper on it: piles are laid against the back gauge, turned by hand and cut, as the steps say. It knows
 // nothing of how the steps were found: of a step it reads what a person at the machine is told, the stacks by their
 // names, the turn, the edge at the gauge and the distance, and which pile gets which name.
-import type { CutStep, CuttingOrder, Outcome } from '../../shared/cutting/order.ts';
+import type { CutOutcome, CutStep, CuttingOrder } from '../../shared/cutting/order.ts';
 
 interface Box {
   readonly x: number;
@@ -70,7 +70,7 @@ export function cutAsTold(order: CuttingOrder, sheet: Pile): Cutting {
     lain.push(taken[0]!);
     taken.forEach((pile, i) => {
       const [behind, inFront] = cutPile(pile, step);
-      const put = (outcome: Outcome, made: Pile) => {
+      const put = (outcome: CutOutcome, made: Pile) => {
         if (outcome.becomes === 'piece') finished.push({ position: outcome.position, pile: made });
         if (outcome.becomes === 'stack') {
           if (table.has(outcome.stack)) complaints.push(`two stacks are called ${outcome.stack}`);

@@ -1,5 +1,5 @@
 // Sheets for the cutting simulation: printed on both sides on paper that may be cut wrong, held as the printer holds it.
-import type { Hold } from '../../shared/geometry/register.ts';
+import type { SheetHold } from '../../shared/geometry/register.ts';
 import type { Turn } from '../../shared/geometry/turn.ts';
 import type { Position } from '../../shared/layout/position.ts';
 import { type Ink, type Pile, printedSheet } from './cutSimulation.ts';
@@ -7,7 +7,7 @@ import { type Ink, type Pile, printedSheet } from './cutSimulation.ts';
 interface Printing {
   readonly sheet: { readonly w: number; readonly h: number };
   readonly arrangement: readonly Position[];
-  readonly hold: Hold;
+  readonly hold: SheetHold;
   readonly turn: Turn | undefined;
   /** How much too wide and too long the paper is. */
   readonly wrong: { readonly w: number; readonly h: number };

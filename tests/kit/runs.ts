@@ -1,7 +1,7 @@
 // Runs for the tests: 30 sheets of the invitation, four up, and the events of a person who counts them.
-import type { Entry, RunEvent } from '../../shared/run/events.ts';
+import type { RunEvent, RunLogEntry } from '../../shared/run/events.ts';
 import { RUN_SCHEMA, type RunPlan } from '../../shared/run/plan.ts';
-import { addEntry, NO_RUNS, type Run, type RunBook } from '../../shared/run/run.ts';
+import { addEntry, NO_RUNS, type PrintRun, type RunBook } from '../../shared/run/run.ts';
 
 /** 108 invitations four up: 27 sheets and 3 overs, one form for both sides. */
 export const supperRun: RunPlan = {
@@ -17,7 +17,7 @@ export const supperRun: RunPlan = {
 };
 
 /** The event as the host would enter it: numbered in order, one minute after the one before. */
-export function entryOf(id: number, event: RunEvent): Entry {
+export function entryOf(id: number, event: RunEvent): RunLogEntry {
   const minute = String(id % 60).padStart(2, '0');
   const hour = String(9 + Math.floor(id / 60)).padStart(2, '0');
   return { id, at: `2026-03-02T${hour}:${minute}:00.000Z`, event };
@@ -33,11 +33,11 @@ export function bookOf(...events: readonly RunEvent[]): RunBook {
 }
 
 /** The run after these events, begun by this plan. */
-export function runOf(plan: RunPlan, ...events: readonly RunEvent[]): Run {
+export function runOf(plan: RunPlan, ...events: readonly RunEvent[]): PrintRun {
   return runIn(bookOf({ kind: 'begun', plan }, ...events));
 }
 
-export function runIn(book: RunBook): Run {
+export function runIn(book: RunBook): PrintRun {
   const run = book.runs.at(-1);
   if (run === undefined) throw new Error('No run has begun');
   return run;

@@ -4,13 +4,13 @@ import type { StoreApi } from 'zustand/vanilla';
 import { between, toScreen } from '../../../shared/bench/view.ts';
 import type { Point, Rect, Side } from '../../../shared/geometry/space.ts';
 import { applyToRect, inverse } from '../../../shared/geometry/transform.ts';
-import type { Hold } from '../../sheet/hand/followHand.ts';
+import type { PointerDrag } from '../../sheet/hand/followHand.ts';
 import { CLICK_SLOP_PX } from '../../sheet/hand/holdToPan.ts';
 import { piecesIn } from '../../sheet/pieces/picking.ts';
 import { placeInWords } from '../../sheet/pieces/placeInWords.ts';
 import { ontoArrangement } from '../../sheet/pieces/shownPieces.ts';
 import type { AppState } from '../../state/store.ts';
-import { beginDrag, type Drag, type Dragged, dragBy } from '../gesture/drag.ts';
+import { beginDrag, type Drag, type DragState, dragBy } from '../gesture/drag.ts';
 import type { GestureStore } from './gestureState.ts';
 import type { Scene } from './scene.ts';
 
@@ -27,7 +27,7 @@ export function holdToFrame(
   adds: boolean,
   scene: Scene,
   { app, gesture }: BenchStores,
-): Hold {
+): PointerDrag {
   const before = app.getState().selection;
   const choose = (positions: readonly number[]) =>
     app.getState().select(adds ? [...before, ...positions] : positions);
@@ -52,7 +52,7 @@ export function holdToDrag(
   adds: boolean,
   scene: Scene,
   { app, gesture }: BenchStores,
-): Hold {
+): PointerDrag {
   const { selection, select } = app.getState();
   if (adds) {
     select(selection.includes(position) ? selection.filter((i) => i !== position) : [...selection, position]);
@@ -66,7 +66,7 @@ export function holdToDrag(
   const onto = ontoArrangement(scene.job, app.getState().side);
   const seen = (box: Rect<Side>) => applyToRect(onto, box);
   let drag: Drag | undefined;
-  let dragged: Dragged | undefined;
+  let dragged: DragState | undefined;
   let moving: ReadonlySet<number> = new Set();
   const moveTo = (at: Point<'screen'>, free: boolean) => {
     const [dx, dy] = [(at.x - from.x) / scene.view.zoom, -(at.y - from.y) / scene.view.zoom];

@@ -2,7 +2,12 @@
 import type { Job } from '../../../shared/job/job.ts';
 import { partnerIndex } from '../../../shared/job/partners.ts';
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
-import { movePieces, type ShownPiece, type SideUp, shownPieces } from '../../sheet/pieces/shownPieces.ts';
+import {
+  moveShownPieces,
+  type ShownPiece,
+  type SideUp,
+  shownPieces,
+} from '../../sheet/pieces/shownPieces.ts';
 import type { SheetView } from '../../sheet/sheetView.ts';
 import { shownJob } from '../../state/jobState.ts';
 import type { AppState } from '../../state/store.ts';
@@ -31,7 +36,7 @@ export function sceneBuilder(): (parts: SceneParts) => Scene | undefined {
     const drag = gesture?.does === 'drag' ? gesture : undefined;
     const before = piecesOf(app.history?.present ?? job, app.side);
     const pieces =
-      drag === undefined ? piecesOf(job, app.side) : movePieces(before, job, app.side, drag.moving);
+      drag === undefined ? piecesOf(job, app.side) : moveShownPieces(before, job, app.side, drag.moving);
     return {
       window: viewed.window,
       view: viewed.view,

@@ -31,7 +31,7 @@ export interface Drag {
 }
 
 /** A drag as it stands. */
-export interface Dragged {
+export interface DragState {
   readonly guides: readonly Guide[];
   /** Where the trims of the leaders together lie now. */
   readonly box: Rect<'side1'>;
@@ -95,7 +95,7 @@ function likeGrabbed(job: Job, chosen: readonly number[], grabbed: number): read
  * The drag when the hand has moved by (dx, dy) pt. What is dragged is drawn to targets within `reach` pt and stops where
  * its bleed would no longer be printed; with a `reach` of 0 it goes freely, to the edges of the sheet.
  */
-export function dragBy(drag: Drag, dx: number, dy: number, reach: number): Dragged {
+export function dragBy(drag: Drag, dx: number, dy: number, reach: number): DragState {
   const { box, job, leaders } = drag;
   const room = reach > 0 ? drag.printed : drag.sheet;
   const hand = keepIn(room, shift(box, dx, dy));

@@ -1,5 +1,5 @@
 // Drawing guides and dimensions: the snap that holds with its name, and the margins that register the second pass.
-import type { Axis } from '../../../shared/bench/axis.ts';
+import type { SheetAxis } from '../../../shared/bench/axis.ts';
 import type { View } from '../../../shared/bench/view.ts';
 import type { Point, Rect, Side, Size } from '../../../shared/geometry/space.ts';
 import type { Unit } from '../../../shared/units/length.ts';
@@ -9,7 +9,7 @@ import { crisp, onScreen, type Pen, plate, pointOnScreen } from '../../sheet/pai
 /** A guide in the frame of the side that is looked at. */
 export interface SeenGuide {
   readonly name: string;
-  readonly axis: Axis;
+  readonly axis: SheetAxis;
   readonly lines: readonly number[];
   readonly gaps: readonly { readonly from: number; readonly to: number }[];
 }
@@ -73,7 +73,7 @@ export function paintGuides(
 /** A length told by an arrow with two ends; `across` is where it lies on the other axis of the screen, in px. */
 export function paintLength(
   pen: Pen,
-  axis: Axis,
+  axis: SheetAxis,
   gap: { readonly from: number; readonly to: number },
   across: number,
   words: string,

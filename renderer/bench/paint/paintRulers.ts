@@ -6,7 +6,7 @@ import type { Inks } from '../../sheet/paint/inks.ts';
 import { crisp, type Pen, pointOnScreen, TINY_TYPE } from '../../sheet/paint/pen.ts';
 
 /** How thick the rulers are, in px. */
-export const RULER = 22;
+export const RULER_PX = 22;
 
 /** The parts a unit is told in, from coarse to fine: how many of the unit a numbered stroke is, and its parts. */
 const STEPS: Readonly<Record<Unit, readonly (readonly [number, number])[]>> = {
@@ -40,15 +40,15 @@ const STEPS: Readonly<Record<Unit, readonly (readonly [number, number])[]>> = {
   ],
 };
 
-const LEAST_BETWEEN_NUMBERS = 48;
+const MIN_NUMBER_DISTANCE_PX = 48;
 
 export function paintRulers(pen: Pen, view: View, window: Size, unit: Unit, inks: Inks): void {
   const pxPer = POINTS_PER[unit] * view.zoom;
   const steps = STEPS[unit];
-  const [step, parts] = steps.find(([n]) => n * pxPer >= LEAST_BETWEEN_NUMBERS) ?? steps.at(-1) ?? [1, 1];
+  const [step, parts] = steps.find(([n]) => n * pxPer >= MIN_NUMBER_DISTANCE_PX) ?? steps.at(-1) ?? [1, 1];
   pen.fillStyle = inks.panel;
-  pen.fillRect(0, 0, window.w, RULER);
-  pen.fillRect(0, 0, RULER, window.h);
+  pen.fillRect(0, 0, window.w, RULER_PX);
+  pen.fillRect(0, 0, RULER_PX, window.h);
   pen.font = TINY_TYPE;
   pen.fillStyle = inks.ink;
   pen.strokeStyle = inks.soft;
@@ -56,22 +56,22 @@ export function paintRulers(pen: Pen, view: View, window: Size, unit: Unit, inks
 
   const zero = pointOnScreen(view, { x: 0, y: 0 });
   const stroke = pxPer * (step / parts);
-  const long = (n: number) => (n % parts === 0 ? RULER : n % (parts / 2) === 0 ? 8 : 5);
+  const long = (n: number) => (n % parts === 0 ? RULER_PX : n % (parts / 2) === 0 ? 8 : 5);
   const number = (n: number) => String(Number(((n * step) / parts).toFixed(3))).replace('-', '\u2212');
 
   pen.beginPath();
   pen.textAlign = 'left';
   pen.textBaseline = 'top';
-  for (let n = Math.ceil((RULER - zero.x) / stroke); zero.x + n * stroke < window.w; n += 1) {
+  for (let n = Math.ceil((RULER_PX - zero.x) / stroke); zero.x + n * stroke < window.w; n += 1) {
     const x = crisp(zero.x + n * stroke);
-    pen.moveTo(x, RULER);
-    pen.lineTo(x, RULER - long(n));
+    pen.moveTo(x, RULER_PX);
+    pen.lineTo(x, RULER_PX - long(n));
     if (n % parts === 0) pen.fillText(number(n), x + 3, 3);
   }
-  for (let n = Math.ceil((zero.y - window.h) / stroke); zero.y - n * stroke > RULER; n += 1) {
+  for (let n = Math.ceil((zero.y - window.h) / stroke); zero.y - n * stroke > RULER_PX; n += 1) {
     const y = crisp(zero.y - n * stroke);
-    pen.moveTo(RULER, y);
-    pen.lineTo(RULER - long(n), y);
+    pen.moveTo(RULER_PX, y);
+    pen.lineTo(RULER_PX - long(n), y);
     if (n % parts !== 0) continue;
     pen.save();
     pen.translate(3, y - 3);
@@ -79,15 +79,15 @@ export function paintRulers(pen: Pen, view: View, window: Size, unit: Unit, inks
     pen.fillText(number(n), 0, 0);
     pen.restore();
   }
-  pen.moveTo(0, RULER + 0.5);
-  pen.lineTo(window.w, RULER + 0.5);
-  pen.moveTo(RULER + 0.5, 0);
-  pen.lineTo(RULER + 0.5, window.h);
+  pen.moveTo(0, RULER_PX + 0.5);
+  pen.lineTo(window.w, RULER_PX + 0.5);
+  pen.moveTo(RULER_PX + 0.5, 0);
+  pen.lineTo(RULER_PX + 0.5, window.h);
   pen.stroke();
   pen.fillStyle = inks.panel;
-  pen.fillRect(0, 0, RULER, RULER);
+  pen.fillRect(0, 0, RULER_PX, RULER_PX);
   pen.fillStyle = inks.soft;
   pen.textAlign = 'center';
   pen.textBaseline = 'middle';
-  pen.fillText(unit, RULER / 2, RULER / 2 + 1);
+  pen.fillText(unit, RULER_PX / 2, RULER_PX / 2 + 1);
 }

@@ -45,10 +45,10 @@ export function ChosenMany({ selection }: { readonly selection: readonly number[
         wrong={length.ok ? undefined : length.fault.message}
       />
       <div className="pair">
-        <Button onPress={() => apart('x')} off={few || !length.ok}>
+        <Button onPress={() => apart('x')} disabled={few || !length.ok}>
           Across the feed
         </Button>
-        <Button onPress={() => apart('y')} off={few || !length.ok}>
+        <Button onPress={() => apart('y')} disabled={few || !length.ok}>
           Along the feed
         </Button>
       </div>

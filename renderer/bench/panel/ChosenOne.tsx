@@ -5,7 +5,7 @@ import type { FaceName, Position } from '../../../shared/layout/position.ts';
 import { points } from '../../../shared/units/length.ts';
 import { readLength } from '../../../shared/units/read.ts';
 import { showLength, showSize } from '../../../shared/units/show.ts';
-import { OneOf, SideBySide } from '../../controls/Choice.tsx';
+import { RadioButtons, Select } from '../../controls/Choice.tsx';
 import { TakenField } from '../../controls/Field.tsx';
 import { headInWords, nameInWords } from '../../sheet/pieces/placeInWords.ts';
 import { app } from '../../state/store.ts';
@@ -29,7 +29,7 @@ export function ChosenOne({ index, position }: { readonly index: number; readonl
         <TakenField label="From the left" size="few" value={showLength(trim.x, units)} take={place('x')} />
         <TakenField label="From the tail" size="few" value={showLength(trim.y, units)} take={place('y')} />
       </div>
-      <OneOf
+      <Select
         label="Head"
         value={String(head)}
         options={HEADS.map((h) => ({ value: String(h), label: headInWords(h) }))}
@@ -37,7 +37,7 @@ export function ChosenOne({ index, position }: { readonly index: number; readonl
           perform({ do: 'turn-heads', positions: [index], quarters: quartersTo(head, chosen) })
         }
       />
-      <SideBySide<FaceName>
+      <RadioButtons<FaceName>
         label="Lies up"
         value={face}
         options={[

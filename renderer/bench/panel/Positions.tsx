@@ -4,13 +4,13 @@ import { ListBox, ListBoxItem, ListLayout, type Selection, Virtualizer } from 'r
 import type { LayoutFinding } from '../../../shared/layout/check.ts';
 import type { Position } from '../../../shared/layout/position.ts';
 import type { Unit } from '../../../shared/units/length.ts';
-import { Sign, type Tone } from '../../controls/Note.tsx';
+import { type NoteTone, Sign } from '../../controls/Note.tsx';
 import { headInWords, nameInWords, placeInWords } from '../../sheet/pieces/placeInWords.ts';
 import { app, useApp } from '../../state/store.ts';
 import { useFindings } from '../findings.ts';
 import { spoils } from '../paint/paintMarks.ts';
 
-const ROW = 52;
+const ROW_HEIGHT_PX = 52;
 
 export function Positions() {
   const arrangement = useApp((s) => s.history?.present.arrangement) ?? [];
@@ -19,7 +19,7 @@ export function Positions() {
   const choose = (keys: Selection) =>
     app.getState().select(keys === 'all' ? [...arrangement.keys()] : [...keys].map(Number));
   return (
-    <Virtualizer layout={ListLayout} layoutOptions={{ rowHeight: ROW }}>
+    <Virtualizer layout={ListLayout} layoutOptions={{ rowHeight: ROW_HEIGHT_PX }}>
       <ListBox
         aria-label="Positions on the sheet"
         className="positions"
@@ -67,7 +67,7 @@ const Row = memo(function Row({ position, index, unit }: RowProps) {
   );
 });
 
-function toneOf(findings: readonly LayoutFinding[], index: number): Tone | undefined {
+function toneOf(findings: readonly LayoutFinding[], index: number): NoteTone | undefined {
   const own = findings.filter((f) => f.positions.includes(index));
   if (own.length === 0) return undefined;
   return own.some(spoils) ? 'bad' : 'ask';

@@ -7,7 +7,7 @@ import { useFindings } from '../findings.ts';
 import { spoils } from '../paint/paintMarks.ts';
 
 /** More lines than this are counted, not listed. */
-const MOST_LINES = 40;
+const MAX_LINES = 40;
 
 export function Wrong() {
   const findings = useFindings((all) => all);
@@ -18,7 +18,7 @@ export function Wrong() {
         <Note tone="good">Nothing overlaps, nothing is cut off, every back lies behind its front.</Note>
       ) : (
         <ul className="wrongs">
-          {findings.slice(0, MOST_LINES).map((finding) => (
+          {findings.slice(0, MAX_LINES).map((finding) => (
             <li key={`${finding.kind} ${finding.positions.join(' ')}`}>
               <Button
                 className="wrong-line"
@@ -30,8 +30,8 @@ export function Wrong() {
               </Button>
             </li>
           ))}
-          {findings.length > MOST_LINES && (
-            <li className="soft">and {findings.length - MOST_LINES} more of these</li>
+          {findings.length > MAX_LINES && (
+            <li className="soft">and {findings.length - MAX_LINES} more of these</li>
           )}
         </ul>
       )}

@@ -1,14 +1,14 @@
 // Adding a reading to a printer, once the reading by itself is in order.
 import { readLibraryFields } from '../../../shared/library/readLibrary.ts';
 import type { DraftReading, LibraryDraft } from './draft.ts';
-import type { Wrongs } from './takeDraft.ts';
-import { writtenOf } from './writtenOf.ts';
+import type { LibraryErrors } from './takeDraft.ts';
+import { writtenLibraryOf } from './writtenOf.ts';
 
 interface Added {
   /** The draft with the reading in it. */
   readonly draft: LibraryDraft;
   /** What is wrong with the reading, by the names of its own fields; it is to be added only where nothing is. */
-  readonly wrongs: Wrongs;
+  readonly wrongs: LibraryErrors;
 }
 
 /** Adds a reading to the printer with this key, in the order of their dates. */
@@ -21,7 +21,7 @@ export function addReading(draft: LibraryDraft, printer: string, reading: DraftR
   });
   const added = { ...draft, printers };
   const place = added.printers[at]?.ink.readings.indexOf(reading) ?? 0;
-  const read = readLibraryFields(writtenOf(added));
+  const read = readLibraryFields(writtenLibraryOf(added));
   const own = `printers[${at}].ink.readings[${place}].`;
   const faults = read.ok ? [] : read.fault.filter(({ field }) => field.startsWith(own)).toReversed();
   return {

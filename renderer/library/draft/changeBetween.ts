@@ -1,11 +1,11 @@
 // What was changed between two drafts of the library: in words for undoing it, and where to look.
 import type { LibraryDraft } from './draft.ts';
-import type { Chosen } from './entries.ts';
+import type { SelectedEntry } from './entries.ts';
 
 interface DraftChange {
   /** `Remove Tray-fed printer` */
   readonly words: string;
-  readonly at: Chosen;
+  readonly at: SelectedEntry;
 }
 
 /** The change from one draft to the other; none where they say the same. */
@@ -37,7 +37,7 @@ function changesOf(
   const called = ({ name }: Entry) => (name.trim() === '' ? `a ${is} without a name` : name);
   const found = (entries: readonly Entry[], { key }: Entry) => entries.find((entry) => entry.key === key);
   const gone = before.filter((entry) => found(after, entry) === undefined);
-  const rest: Chosen = after[0] === undefined ? RATES : { is, key: after[0].key };
+  const rest: SelectedEntry = after[0] === undefined ? RATES : { is, key: after[0].key };
   return [
     ...gone.map((entry) => ({ words: `Remove ${called(entry)}`, at: rest })),
     ...after.flatMap((entry) => {

@@ -1,8 +1,8 @@
 // The draft of a library: what stands in the fields of its editor, as it was typed.
-import type { Hold } from '../../../shared/geometry/register.ts';
+import type { SheetHold } from '../../../shared/geometry/register.ts';
 import type { SheetEdge } from '../../../shared/geometry/sheet.ts';
 import type { FittedInk } from '../../../shared/ink/inkModel.ts';
-import type { Coated, Grain, PaperForm, PricedBy } from '../../../shared/library/library.ts';
+import type { Coated, Grain, PricedBy, StockForm } from '../../../shared/library/library.ts';
 import type { Unit } from '../../../shared/units/length.ts';
 
 /** Tells entries apart whatever they are called meanwhile; it is in no file. */
@@ -33,7 +33,7 @@ export interface DraftFeed extends Keyed {
   readonly most: string;
   readonly thickest: string;
   readonly unprintable: Readonly<Record<SheetEdge, string>>;
-  readonly hold: Hold;
+  readonly hold: SheetHold;
   readonly turnsItself: boolean;
   readonly attended: boolean;
   readonly hand: { readonly load: string; readonly align: string; readonly turn: string };
@@ -74,7 +74,7 @@ export interface DraftPaper extends Keyed {
 }
 
 export interface DraftForm extends Keyed {
-  readonly is: PaperForm['is'];
+  readonly is: StockForm['is'];
   /** A width for a roll, a size for the others. */
   readonly size: string;
   readonly grain: Grain;

@@ -1,6 +1,6 @@
 // A library as a draft, so that it can be changed field by field.
 import { type RuleOfThumb, USUAL_INK } from '../../../shared/ink/inkModel.ts';
-import type { Feed, Library, Paper, PaperForm, Printer } from '../../../shared/library/library.ts';
+import type { Feed, Library, Paper, Printer, StockForm } from '../../../shared/library/library.ts';
 import { sizeTyped } from '../../draft/briefDraft.ts';
 import type { DraftFeed, DraftForm, DraftInk, DraftPaper, DraftPrinter, LibraryDraft } from './draft.ts';
 import { inHundred } from './hundredth.ts';
@@ -9,7 +9,7 @@ import { inHundred } from './hundredth.ts';
 export const BETWEEN_SIZES = ';';
 
 /** The draft of a library. Entries keep the keys that they have in `before`, the draft that the library was read from. */
-export function draftOf(library: Library, before?: LibraryDraft): LibraryDraft {
+export function libraryDraftOf(library: Library, before?: LibraryDraft): LibraryDraft {
   const { units, currency, rates, printers, papers } = library;
   return {
     units,
@@ -109,7 +109,7 @@ export function draftPaperOf(paper: Paper, before?: DraftPaper): DraftPaper {
   };
 }
 
-function draftFormOf(form: PaperForm, key: string): DraftForm {
+function draftFormOf(form: StockForm, key: string): DraftForm {
   const { amount, per } = form.price;
   const priced = { key, amount: String(amount), per };
   switch (form.is) {

@@ -4,12 +4,14 @@ import type { DraftPaper, DraftPrinter, LibraryDraft } from './draft.ts';
 import { draftPaperOf, draftPrinterOf } from './draftOf.ts';
 
 /** What is looked at in the editor: the rates, or one printer or paper by its key. */
-export type Chosen = { readonly is: 'rates' } | { readonly is: 'printer' | 'paper'; readonly key: string };
+export type SelectedEntry =
+  | { readonly is: 'rates' }
+  | { readonly is: 'printer' | 'paper'; readonly key: string };
 
 /** A draft that was changed, and what to look at in it. */
 interface Entered {
   readonly draft: LibraryDraft;
-  readonly chosen: Chosen;
+  readonly chosen: SelectedEntry;
 }
 
 /** Adds a printer like the first of those that every studio begins with. `key` is one of its own. */
@@ -34,7 +36,7 @@ export function addPaper(draft: LibraryDraft, key: string): Entered {
 }
 
 /** Copies what is chosen and puts the copy behind it; the rates are not copied. A printer's readings stay its own. */
-export function copyEntry(draft: LibraryDraft, chosen: Chosen, key: string): Entered {
+export function copyEntry(draft: LibraryDraft, chosen: SelectedEntry, key: string): Entered {
   switch (chosen.is) {
     case 'rates':
       return { draft, chosen };
@@ -56,7 +58,7 @@ export function copyEntry(draft: LibraryDraft, chosen: Chosen, key: string): Ent
 }
 
 /** Removes what is chosen, and looks at the one that takes its place, or at the rates where none is left. */
-export function removeEntry(draft: LibraryDraft, chosen: Chosen): Entered {
+export function removeEntry(draft: LibraryDraft, chosen: SelectedEntry): Entered {
   switch (chosen.is) {
     case 'rates':
       return { draft, chosen };
@@ -71,10 +73,10 @@ export function removeEntry(draft: LibraryDraft, chosen: Chosen): Entered {
   }
 }
 
-const RATES: Chosen = { is: 'rates' };
+const RATES: SelectedEntry = { is: 'rates' };
 
 /** The entry that is chosen; none for the rates, and none once it is gone. */
-export function entryOf(draft: LibraryDraft, chosen: Chosen): DraftPrinter | DraftPaper | undefined {
+export function entryOf(draft: LibraryDraft, chosen: SelectedEntry): DraftPrinter | DraftPaper | undefined {
   if (chosen.is === 'rates') return undefined;
   const entries = chosen.is === 'printer' ? draft.printers : draft.papers;
   return entries.find(({ key }) => key === chosen.key);

@@ -5,7 +5,7 @@ import type { DraftFeed, DraftForm, DraftInk, DraftPaper, DraftPrinter, LibraryD
 import { BETWEEN_SIZES } from './draftOf.ts';
 import { shareIn } from './hundredth.ts';
 
-export function writtenOf({ units, currency, rates, printers, papers }: LibraryDraft): unknown {
+export function writtenLibraryOf({ units, currency, rates, printers, papers }: LibraryDraft): unknown {
   return {
     schema: LIBRARY_SCHEMA,
     units,

@@ -2,7 +2,7 @@
 import type { PricedBy } from '../../../shared/library/library.ts';
 import type { Unit } from '../../../shared/units/length.ts';
 import { Button } from '../../controls/Button.tsx';
-import { OneOf, type Option } from '../../controls/Choice.tsx';
+import { type Option, Select } from '../../controls/Choice.tsx';
 import type { DraftForm } from '../draft/draft.ts';
 import { EntryField } from '../EntryField.tsx';
 import type { EntryProps } from '../entryProps.ts';
@@ -47,7 +47,7 @@ export function FormFields(props: FormFieldsProps) {
   return (
     <section className="entry-card" aria-label={`Bought as, ${number}`}>
       <div className="fields">
-        <OneOf label="Bought as" value={is} options={KINDS} onChange={becomes} />
+        <Select label="Bought as" value={is} options={KINDS} onChange={becomes} />
         <EntryField
           label={is === 'roll' ? 'Width of the roll' : 'Size'}
           size="some"
@@ -57,7 +57,7 @@ export function FormFields(props: FormFieldsProps) {
           onChange={(typed) => type({ size: typed })}
         />
         {is !== 'roll' && (
-          <OneOf
+          <Select
             label="Usual sizes"
             value={size}
             options={sizesOffered(units)}
@@ -65,7 +65,7 @@ export function FormFields(props: FormFieldsProps) {
           />
         )}
         {is !== 'roll' && (
-          <OneOf
+          <Select
             label="Grain"
             value={value.grain}
             options={[
@@ -86,7 +86,7 @@ export function FormFields(props: FormFieldsProps) {
           value={value.amount}
           onChange={(amount) => type({ amount })}
         />
-        <OneOf
+        <Select
           label="for"
           value={per}
           options={PRICED[is].map((by) => ({ value: by, label: PER[by] }))}

@@ -2,7 +2,7 @@
 import type { InkModel } from '../../../shared/ink/inkModel.ts';
 import { Note } from '../../controls/Note.tsx';
 import type { DraftInk, DraftReading } from '../draft/draft.ts';
-import type { Wrongs } from '../draft/takeDraft.ts';
+import type { LibraryErrors } from '../draft/takeDraft.ts';
 import { EntryField } from '../EntryField.tsx';
 import type { EntryProps } from '../entryProps.ts';
 import { inkExamples, inkInWords } from './inkInWords.ts';
@@ -19,7 +19,7 @@ export interface InkLearning {
   readonly started: DraftReading | undefined;
   readonly write: (reading: DraftReading | undefined) => void;
   /** Adds the reading, or says what is wrong with it. */
-  readonly add: (reading: DraftReading) => Wrongs;
+  readonly add: (reading: DraftReading) => LibraryErrors;
 }
 
 interface InkPartProps extends EntryProps<DraftInk> {

@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { Button } from '../../controls/Button.tsx';
 import type { DraftReading } from '../draft/draft.ts';
-import type { Wrongs } from '../draft/takeDraft.ts';
+import type { LibraryErrors } from '../draft/takeDraft.ts';
 import { EntryField } from '../EntryField.tsx';
 import { newKey } from '../withOneMore.ts';
 
@@ -10,7 +10,7 @@ interface NewReadingProps {
   readonly started: DraftReading | undefined;
   readonly write: (reading: DraftReading | undefined) => void;
   /** Adds the reading, or says what is wrong with it, by the names of its own fields. */
-  readonly add: (reading: DraftReading) => Wrongs;
+  readonly add: (reading: DraftReading) => LibraryErrors;
 }
 
 const FIELDS = [
@@ -35,7 +35,7 @@ function ReadingForm({
   write,
   add,
 }: Omit<NewReadingProps, 'started'> & { readonly reading: DraftReading }) {
-  const [wrongs, setWrongs] = useState<Wrongs>({});
+  const [wrongs, setWrongs] = useState<LibraryErrors>({});
   const card = useRef<HTMLElement>(null);
   useEffect(() => {
     card.current?.scrollIntoView({ block: 'nearest' });

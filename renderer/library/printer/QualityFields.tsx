@@ -40,7 +40,7 @@ export function QualityFields({ value, field, wrongs, type, remove }: QualityFie
         <Button
           kind="quiet"
           label={`Remove the quality ${called}`}
-          off={remove === undefined}
+          disabled={remove === undefined}
           onPress={() => remove?.()}
         >
           Remove

@@ -2,8 +2,8 @@
 import type { CostParts } from '../../../shared/plan/candidate.ts';
 import { COST_PARTS, type CostPart } from '../../../shared/plan/costParts.ts';
 
-const LENGTH = 160;
-const HEIGHT = 14;
+const BAR_LENGTH_PX = 160;
+const BAR_HEIGHT_PX = 14;
 
 /** How each part is hatched, on a tile of 6 x 6; paper stays blank within its outline. */
 const HATCHES: Readonly<Record<CostPart, string>> = {
@@ -42,12 +42,12 @@ export function CostBar({ cost, most }: { readonly cost: CostParts; readonly mos
   return (
     <svg
       className="cost-bar"
-      viewBox={`0 0 ${LENGTH + 1} ${HEIGHT + 1}`}
+      viewBox={`0 0 ${BAR_LENGTH_PX + 1} ${BAR_HEIGHT_PX + 1}`}
       role="img"
       aria-label={COST_PARTS.map(({ part, name }) => `${name} ${share(cost[part], cost.total)}`).join(', ')}
     >
       {COST_PARTS.map(({ part, name }) => {
-        const length = most > 0 ? (cost[part] / most) * LENGTH : 0;
+        const length = most > 0 ? (cost[part] / most) * BAR_LENGTH_PX : 0;
         const x = from;
         from += length;
         return (
@@ -56,7 +56,7 @@ export function CostBar({ cost, most }: { readonly cost: CostParts; readonly mos
             x={x}
             y={0.5}
             width={length}
-            height={HEIGHT}
+            height={BAR_HEIGHT_PX}
             fill={`url(#${hatchOf(part)})`}
             className="cost-part"
           >

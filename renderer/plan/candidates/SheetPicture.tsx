@@ -2,12 +2,12 @@
 import type { LaidCandidate } from '../../../shared/plan/candidate.ts';
 
 /** Room around the sheet for its lead edge, in parts of its longer side. */
-const AROUND = 0.06;
+const MARGIN_SHARE = 0.06;
 
 export function SheetPicture({ candidate }: { readonly candidate: LaidCandidate }) {
   const { size, arrangement, up } = candidate;
   const longer = Math.max(size.w, size.h);
-  const around = longer * AROUND;
+  const around = longer * MARGIN_SHARE;
   return (
     <svg
       className="sheet-picture"

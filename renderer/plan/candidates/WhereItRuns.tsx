@@ -6,7 +6,7 @@ import { isTaken } from '../../../shared/plan/isTaken.ts';
 import { RANKINGS, type Ranking, rank } from '../../../shared/plan/rank.ts';
 import { takenPlanOf } from '../../../shared/plan/takeCandidate.ts';
 import { Button } from '../../controls/Button.tsx';
-import { SideBySide } from '../../controls/Choice.tsx';
+import { RadioButtons } from '../../controls/Choice.tsx';
 import { app, useJob } from '../../state/store.ts';
 import { GangPanel } from '../gang/GangPanel.tsx';
 import { CandidateTable } from './CandidateTable.tsx';
@@ -44,12 +44,12 @@ export function WhereItRuns({ candidates, library, inkSaid }: Props) {
       <section className="read-panel plan-panel candidates-panel" aria-label="Where it runs">
         <div className="candidates-head">
           <h3>Where it runs</h3>
-          <Button kind="quiet" onPress={() => app.getState().openBox({ is: 'library' })}>
+          <Button kind="quiet" onPress={() => app.getState().openDialog({ is: 'library' })}>
             Printers and papers…
           </Button>
         </div>
         <div className="candidates-head">
-          <SideBySide
+          <RadioButtons
             label="Sort by"
             value={by}
             options={RANKINGS.map((value) => ({ value, label: RANKING_NAMES[value] }))}

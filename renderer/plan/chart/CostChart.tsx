@@ -17,8 +17,8 @@ interface Props {
 const SIZE = { w: 960, h: 340 };
 /** Room for the names of the lines at the right, for the scales at the left and below, and for what stands above. */
 const ROOM = { left: 64, right: 170, top: 48, bottom: 44 };
-const BETWEEN_LABELS = 16;
-const TICKS = 5;
+const LABEL_DISTANCE_PX = 16;
+const TICK_COUNT = 5;
 
 /** Lines are told apart by their dashes and by the name at their end, not by colour. */
 const DASHES = ['', '9 4', '2 4', '12 4 2 4', '5 3'] as const;
@@ -28,14 +28,14 @@ export function CostChart({ lines, crossings, ordered, money }: Props) {
   const right = SIZE.w - ROOM.right;
   const bottom = SIZE.h - ROOM.bottom;
   const x = scaleLog().domain(quantity).range([ROOM.left, right]);
-  const y = scaleLinear().domain(cost).nice(TICKS).range([bottom, ROOM.top]);
+  const y = scaleLinear().domain(cost).nice(TICK_COUNT).range([bottom, ROOM.top]);
   const draw = line<{ readonly quantity: number; readonly perPiece: number }>()
     .x((p) => x(p.quantity))
     .y((p) => y(p.perPiece))
     .curve(curveStepAfter);
   const labels = placeLabels(
     lines.map((l) => y(l.points.at(-1)?.perPiece ?? 0)),
-    BETWEEN_LABELS,
+    LABEL_DISTANCE_PX,
   );
   return (
     <svg
@@ -44,7 +44,7 @@ export function CostChart({ lines, crossings, ordered, money }: Props) {
       role="img"
       aria-label={inWords(lines, crossings, ordered)}
     >
-      {y.ticks(TICKS).map((tick) => (
+      {y.ticks(TICK_COUNT).map((tick) => (
         <g key={tick}>
           <path d={`M${ROOM.left} ${y(tick)}H${right}`} className="chart-grid" />
           <text x={ROOM.left - 8} y={y(tick) + 4} className="chart-figure at-end">
@@ -52,7 +52,7 @@ export function CostChart({ lines, crossings, ordered, money }: Props) {
           </text>
         </g>
       ))}
-      {x.ticks(TICKS).map((tick) => (
+      {x.ticks(TICK_COUNT).map((tick) => (
         <g key={tick}>
           <path d={`M${x(tick)} ${bottom}v5`} className="chart-axis" />
           <text x={x(tick)} y={bottom + 18} className="chart-figure">

@@ -8,20 +8,23 @@ export interface CostLine {
 }
 
 /** How far around the ordered quantity the chart looks. */
-const AROUND = 5;
+const QUANTITY_RANGE_FACTOR = 5;
 /** Points of a line: more would not be told apart on a screen. */
-const POINTS = 300;
+const MAX_POINTS = 300;
 
 /** The quantities that the chart shows around what is ordered. */
 export function quantitiesAround(ordered: number): Quantities {
-  return { from: Math.max(1, Math.floor(ordered / AROUND)), to: ordered * AROUND };
+  return {
+    from: Math.max(1, Math.floor(ordered / QUANTITY_RANGE_FACTOR)),
+    to: ordered * QUANTITY_RANGE_FACTOR,
+  };
 }
 
 /** At even steps of a scale of ratios, since the chart has one. */
 export function linesOf(curves: readonly CostCurve[]): readonly CostLine[] {
   return curves.map(({ printer, quantities: { from, to }, totals }) => {
-    const steps = Array.from({ length: POINTS + 1 }, (_n, i) =>
-      Math.round(from * (to / from) ** (i / POINTS)),
+    const steps = Array.from({ length: MAX_POINTS + 1 }, (_n, i) =>
+      Math.round(from * (to / from) ** (i / MAX_POINTS)),
     );
     const points = [...new Set(steps)].map((quantity) => ({
       quantity,

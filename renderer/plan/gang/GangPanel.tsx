@@ -21,7 +21,7 @@ import { GangForms } from './GangForms.tsx';
 import './gang.css';
 
 /** As long as a person likes to wait at a desk. */
-const SECONDS = 20;
+const SEARCH_SECONDS = 20;
 
 interface Props {
   /** The forms are laid out on its sheet, and cost what its sheets cost. */
@@ -40,7 +40,7 @@ export function GangPanel({ candidate, currency }: Props) {
   const plan = async () => {
     setPlanning(true);
     setFault(undefined);
-    const answer = await host.gang.solve({ brief, ...costs, seconds: SECONDS });
+    const answer = await host.gang.solve({ brief, ...costs, seconds: SEARCH_SECONDS });
     setPlanning(false);
     if (answer.ok) setProposal(answer.value);
     else setFault(answer.fault);
@@ -58,7 +58,7 @@ export function GangPanel({ candidate, currency }: Props) {
       <h3>Gang run</h3>
       <p className="soft">{costsInWords(costs, currency, brief.pieces.length)}</p>
       <div className="gang-does">
-        <Button onPress={() => void plan()} off={planning}>
+        <Button onPress={() => void plan()} disabled={planning}>
           Share the pieces out over forms
         </Button>
         {planning && (
@@ -66,7 +66,7 @@ export function GangPanel({ candidate, currency }: Props) {
             Take the best so far
           </Button>
         )}
-        {planning && <span role="status">Looking for the least cost, {SECONDS} seconds at most…</span>}
+        {planning && <span role="status">Looking for the least cost, {SEARCH_SECONDS} seconds at most…</span>}
       </div>
       {fault !== undefined && <FaultNote fault={fault} tone="know" />}
       {proposal !== undefined && (

@@ -26,7 +26,7 @@ export function BeginPanel() {
         </p>
       )}
       <div className="run-does">
-        <Button kind="main" off={none || beginning} onPress={() => void beginRun(false)}>
+        <Button kind="main" disabled={none || beginning} onPress={() => void beginRun(false)}>
           {saved ? 'Begin the run' : 'Save the job and begin the run'}
         </Button>
         {beginning && <span role="status">The plan is reckoned once more, with the ink of the art…</span>}

@@ -1,11 +1,11 @@
 // Counts, the latest first; the last count can be taken back by its name, and any other that nothing rests on.
 import { nameOfEvent } from '../../../shared/run/events.ts';
-import { lastCount, type Run, standing } from '../../../shared/run/run.ts';
+import { lastCount, type PrintRun, standing } from '../../../shared/run/run.ts';
 import { Button } from '../../controls/Button.tsx';
-import { takeBack } from '../../desk/runs.ts';
+import { undoLastCount } from '../../desk/runs.ts';
 import { timeOf } from '../timeOf.ts';
 
-export function CountLog({ run }: { readonly run: Run }) {
+export function CountLog({ run }: { readonly run: PrintRun }) {
   const [beginning] = run.entries;
   const last = lastCount(run) ?? beginning;
   const counts = standing(run).toReversed();
@@ -13,7 +13,7 @@ export function CountLog({ run }: { readonly run: Run }) {
     <section className="read-panel count-panel" aria-label="Counts">
       <h3>Counts</h3>
       {last !== undefined && (
-        <Button onPress={() => void takeBack(last.id, nameOfEvent(last.event))}>
+        <Button onPress={() => void undoLastCount(last.id, nameOfEvent(last.event))}>
           Take back “{nameOfEvent(last.event)}”
         </Button>
       )}
@@ -25,7 +25,11 @@ export function CountLog({ run }: { readonly run: Run }) {
               <time dateTime={at}>{timeOf(at)}</time>
               <span>{name}</span>
               {id !== last?.id && event.kind !== 'begun' && (
-                <Button kind="quiet" label={`Take back “${name}”`} onPress={() => void takeBack(id, name)}>
+                <Button
+                  kind="quiet"
+                  label={`Take back “${name}”`}
+                  onPress={() => void undoLastCount(id, name)}
+                >
                   Take back
                 </Button>
               )}

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import type { SidePage } from '../../../shared/job/nameJobFiles.ts';
 import type { RunLog } from '../../../shared/run/logText.ts';
 import { nextStep, type RunStep } from '../../../shared/run/nextStep.ts';
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 import { Note } from '../../controls/Note.tsx';
 import { runOf } from '../useRun.ts';
 import { BeginPanel } from './BeginPanel.tsx';
@@ -35,7 +35,7 @@ export function CountPart({
   );
 }
 
-function Counting({ run, sides }: { readonly run: Run; readonly sides: readonly SidePage[] }) {
+function Counting({ run, sides }: { readonly run: PrintRun; readonly sides: readonly SidePage[] }) {
   const next = nextStep(run);
   const [chosen, choose] = useState<RunStep | undefined>(undefined);
   // What comes next is shown as soon as it changes, whatever was looked at meanwhile.

@@ -1,6 +1,6 @@
 // Laying blank sheets in, at the beginning or later.
 import { prospectOf } from '../../../shared/run/prospect.ts';
-import { stepsOf } from '../../../shared/runSheet/steps.ts';
+import { runSteps } from '../../../shared/runSheet/steps.ts';
 import { record } from '../../desk/runs.ts';
 import { useJob } from '../../state/store.ts';
 import { CountForm } from './CountForm.tsx';
@@ -11,7 +11,7 @@ export function LoadStep({ run, sides, onGoTo }: StepProps) {
   const job = useJob();
   const first = run.sheets.loaded === 0;
   const { toLoadWithOvers } = prospectOf(run);
-  const { steps, cautions } = stepsOf(job, sides)[0];
+  const { steps, cautions } = runSteps(job, sides)[0];
   return (
     <>
       <CountForm

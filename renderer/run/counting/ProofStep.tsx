@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import type { Fault } from '../../../shared/fault/result.ts';
 import { USUAL_REASONS } from '../../../shared/run/events.ts';
-import { stepsOf } from '../../../shared/runSheet/steps.ts';
+import { runSteps } from '../../../shared/runSheet/steps.ts';
 import { Button } from '../../controls/Button.tsx';
 import { FaultNote } from '../../controls/Note.tsx';
 import { record } from '../../desk/runs.ts';
@@ -16,7 +16,7 @@ export function ProofStep({ sides }: StepProps) {
   const [refusing, setRefusing] = useState(false);
   const [reason, setReason] = useState('');
   const [fault, setFault] = useState<Fault | undefined>(undefined);
-  const { steps, cautions } = stepsOf(job, sides)[1];
+  const { steps, cautions } = runSteps(job, sides)[1];
   const noGo = async () => {
     setFault(await record({ kind: 'proofed', go: false, reason: reason.trim() }));
     setRefusing(false);
@@ -51,7 +51,7 @@ export function ProofStep({ sides }: StepProps) {
             onChange={setReason}
           />
           <div className="count-does">
-            <Button submits off={reason.trim() === ''}>
+            <Button submits disabled={reason.trim() === ''}>
               Spoiled: prove again
             </Button>
           </div>

@@ -1,6 +1,6 @@
 // Why something was spoiled: one of the usual reasons, or words of one's own.
 import { useState } from 'react';
-import { SideBySide } from '../../controls/Choice.tsx';
+import { RadioButtons } from '../../controls/Choice.tsx';
 import { Field } from '../../controls/Field.tsx';
 
 const OTHER = 'other';
@@ -20,7 +20,7 @@ export function ReasonChoice({
   const own = other || (reason !== '' && !reasons.includes(reason));
   return (
     <div className="count-reason">
-      <SideBySide
+      <RadioButtons
         label={label}
         value={own ? OTHER : reason === '' ? undefined : reason}
         options={[...reasons, OTHER].map((value) => ({ value, label: value }))}

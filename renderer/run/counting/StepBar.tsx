@@ -1,7 +1,7 @@
 // The steps of the run in their order; the one that is on is marked, and any other can be gone to.
 import { ToggleButton, Toolbar } from 'react-aria-components';
 import { nextStep, type RunStep, stepsOfRun } from '../../../shared/run/nextStep.ts';
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 
 const STEP_NAMES: Readonly<Record<RunStep, string>> = {
   load: 'Load',
@@ -18,7 +18,7 @@ export function StepBar({
   step,
   onChoose,
 }: {
-  readonly run: Run;
+  readonly run: PrintRun;
   readonly step: RunStep;
   readonly onChoose: (step: RunStep) => void;
 }) {

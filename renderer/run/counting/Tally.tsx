@@ -1,8 +1,8 @@
 // Where the sheets are: one figure for each pile.
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 import { countSpoiled, saySpoiled } from '../../../shared/run/sheets.ts';
 
-export function Tally({ run: { plan, sheets } }: { readonly run: Run }) {
+export function Tally({ run: { plan, sheets } }: { readonly run: PrintRun }) {
   const piles = [
     { name: 'Blank', count: sheets.blank },
     ...(plan.passes === 2

@@ -33,7 +33,7 @@ export function TurnStep({ run }: StepProps) {
           <Button
             kind="main"
             autoFocus
-            off={waiting === 0}
+            disabled={waiting === 0}
             onPress={async () => setFault(await record({ kind: 'turned' }))}
           >
             It is dry and turned

@@ -1,10 +1,10 @@
 // What is printed in a pass, in the words of the person at the printer.
 import type { SidePage } from '../../../shared/job/nameJobFiles.ts';
 import type { Pass } from '../../../shared/run/events.ts';
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 
 /** `sides`: which page of which file prints each side; empty where it is not known. */
-export function sayPass({ plan }: Run, pass: Pass, sides: readonly SidePage[]): readonly string[] {
+export function sayPass({ plan }: PrintRun, pass: Pass, sides: readonly SidePage[]): readonly string[] {
   const file = sides.find((s) => s.side === pass);
   const from = file === undefined ? '' : ` from ${file.name}`;
   const what =

@@ -3,11 +3,11 @@
 import { COST_PARTS } from '../../../shared/plan/costParts.ts';
 import { showMoney } from '../../../shared/plan/showMoney.ts';
 import { compareCosts, type PartDifference } from '../../../shared/run/compareCosts.ts';
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 import { Note } from '../../controls/Note.tsx';
 import { MeasuredForm } from './MeasuredForm.tsx';
 
-export function CostPanel({ run }: { readonly run: Run }) {
+export function CostPanel({ run }: { readonly run: PrintRun }) {
   const compared = compareCosts(run);
   return (
     <section className="read-panel run-panel" aria-label="Cost against the plan">

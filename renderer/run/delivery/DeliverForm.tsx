@@ -41,7 +41,7 @@ export function DeliverForm({ lines }: { readonly lines: readonly DeliveryLine[]
           onChange={(value) => setTyped({ ...typed, [piece]: value })}
         />
       ))}
-      <Button kind="main" submits off={!readable || some.length === 0}>
+      <Button kind="main" submits disabled={!readable || some.length === 0}>
         Delivered
       </Button>
       {fault !== undefined && (

@@ -2,14 +2,14 @@
 import { useState } from 'react';
 import type { FileEntry } from '../../../shared/contract/handles.ts';
 import { nameOfEvent } from '../../../shared/run/events.ts';
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 import { deliveriesOf } from '../../../shared/run/slip.ts';
 import { Button } from '../../controls/Button.tsx';
 import { Note } from '../../controls/Note.tsx';
-import { takeBack, writePackingSlip } from '../../desk/runs.ts';
+import { savePackingSlip, undoLastCount } from '../../desk/runs.ts';
 import { dayAndTimeOf } from '../timeOf.ts';
 
-export function Deliveries({ run }: { readonly run: Run }) {
+export function Deliveries({ run }: { readonly run: PrintRun }) {
   const [written, setWritten] = useState<FileEntry | undefined>(undefined);
   const deliveries = deliveriesOf(run);
   if (deliveries.length === 0) return null;
@@ -25,11 +25,11 @@ export function Deliveries({ run }: { readonly run: Run }) {
               <span>{name}</span>
               <Button
                 label={`Packing slip of delivery ${i + 1}`}
-                onPress={async () => setWritten(await writePackingSlip(id))}
+                onPress={async () => setWritten(await savePackingSlip(id))}
               >
                 Packing slip
               </Button>
-              <Button kind="quiet" label={`Take back “${name}”`} onPress={() => void takeBack(id, name)}>
+              <Button kind="quiet" label={`Take back “${name}”`} onPress={() => void undoLastCount(id, name)}>
                 Take back
               </Button>
             </li>

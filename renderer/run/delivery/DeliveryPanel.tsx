@@ -1,9 +1,9 @@
 // What was ordered, printed, counted and delivered of each design, and the next delivery.
 import { againstOrder, deliveryOf } from '../../../shared/run/delivery.ts';
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 import { DeliverForm } from './DeliverForm.tsx';
 
-export function DeliveryPanel({ run }: { readonly run: Run }) {
+export function DeliveryPanel({ run }: { readonly run: PrintRun }) {
   const lines = deliveryOf(run);
   return (
     <section className="read-panel run-panel" aria-label="Delivery">

@@ -1,7 +1,7 @@
 // What finished runs teach, and the button that takes it into the library.
 import { useEffect, useState } from 'react';
 import { learnFrom } from '../../../shared/run/learn.ts';
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 import { takeLearned } from '../../../shared/run/takeLearned.ts';
 import { Button } from '../../controls/Button.tsx';
 import { Note } from '../../controls/Note.tsx';
@@ -10,9 +10,9 @@ import { allRuns } from '../../desk/runs.ts';
 import { app, useApp } from '../../state/store.ts';
 
 /** `run`: the one that is looked at; when it changes, all are gathered anew. */
-export function LearnPanel({ run }: { readonly run: Run }) {
+export function LearnPanel({ run }: { readonly run: PrintRun }) {
   const library = useApp((s) => s.library);
-  const [runs, setRuns] = useState<readonly Run[]>([]);
+  const [runs, setRuns] = useState<readonly PrintRun[]>([]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the run is among all runs.
   useEffect(() => {
     let wanted = true;

@@ -2,13 +2,13 @@
 import { useState } from 'react';
 import type { Fault } from '../../../shared/fault/result.ts';
 import { measuredOf } from '../../../shared/run/impressions.ts';
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 import { Button } from '../../controls/Button.tsx';
 import { Field } from '../../controls/Field.tsx';
 import { FaultNote } from '../../controls/Note.tsx';
 import { record } from '../../desk/runs.ts';
 
-export function MeasuredForm({ run }: { readonly run: Run }) {
+export function MeasuredForm({ run }: { readonly run: PrintRun }) {
   const known = measuredOf(run);
   const [ink, setInk] = useState(shown(known.ink));
   const [minutes, setMinutes] = useState(shown(known.minutes));
@@ -45,7 +45,7 @@ export function MeasuredForm({ run }: { readonly run: Run }) {
         wrong={wrong(minutesRead)}
         onChange={setMinutes}
       />
-      <Button submits off={!changed || !any}>
+      <Button submits disabled={!changed || !any}>
         Note what was measured
       </Button>
       {fault !== undefined && (

@@ -2,7 +2,7 @@
 import type { Point } from '../../../shared/geometry/space.ts';
 
 /** What a pressed hand does: moved on, let go, or taken back as if it had never pressed. */
-export interface Hold {
+export interface PointerDrag {
   readonly move: (at: Point<'screen'>, keys: { readonly altKey: boolean }) => void;
   readonly end: () => void;
   readonly cancel: () => void;
@@ -11,7 +11,7 @@ export interface Hold {
 export interface Followed {
   /** The pointer that pressed; others are not listened to. */
   readonly pointerId: number;
-  readonly hold: Hold;
+  readonly hold: PointerDrag;
   readonly placeOf: (event: PointerEvent) => Point<'screen'>;
   /** Told once, when the hand is free again, whatever freed it. */
   readonly onFree?: () => void;

@@ -1,6 +1,6 @@
 // A hand that carries the view of the sheet with it.
 import type { Point } from '../../../shared/geometry/space.ts';
-import type { Hold } from './followHand.ts';
+import type { PointerDrag } from './followHand.ts';
 
 /** A hand that moves less than this, in px, has only pressed. */
 export const CLICK_SLOP_PX = 3;
@@ -10,7 +10,7 @@ export function holdToPan(
   from: Point<'screen'>,
   panBy: (dx: number, dy: number) => void,
   onClick: () => void = () => {},
-): Hold {
+): PointerDrag {
   let last = from;
   let farthest = 0;
   return {

@@ -4,16 +4,16 @@ import { layInto } from '../../../shared/geometry/lie.ts';
 import { centre, intersection } from '../../../shared/geometry/rect.ts';
 import type { Rect, Side, Size } from '../../../shared/geometry/space.ts';
 import { chain, type Transform } from '../../../shared/geometry/transform.ts';
-import type { Picture } from '../../art-pictures/artPictures.ts';
+import type { ArtPicture } from '../../art-pictures/artPictures.ts';
 import type { ShownPiece } from '../pieces/shownPieces.ts';
 import { ON_PAPER } from './inks.ts';
 import { addRect, onScreen, type Pen, SMALL_TYPE, strokeOnArt } from './pen.ts';
 
 /** The pictures of a face: none while they are being drawn. */
-export type PicturesOf = (piece: ShownPiece) => readonly Picture[];
+export type PicturesOf = (piece: ShownPiece) => readonly ArtPicture[];
 
 /** Pieces smaller than this on the screen, in px, are drawn without the lines inside and around them. */
-const TOO_SMALL_FOR_LINES = 44;
+const MIN_SIDE_FOR_LINES_PX = 44;
 
 /** The pieces of which something is in the window. */
 export function inWindow(pieces: readonly ShownPiece[], view: View, window: Size): readonly ShownPiece[] {
@@ -43,7 +43,11 @@ export function paintArt(pen: Pen, pieces: readonly ShownPiece[], picturesOf: Pi
 }
 
 /** Lays the pictures of a face where the transform takes the piece. */
-export function layPictures(pen: Pen, pictures: readonly Picture[], lay: Transform<'piece', 'screen'>): void {
+export function layPictures(
+  pen: Pen,
+  pictures: readonly ArtPicture[],
+  lay: Transform<'piece', 'screen'>,
+): void {
   pen.transform(lay.a, lay.b, lay.c, lay.d, lay.e, lay.f);
   for (const { canvas, part } of pictures) {
     pen.save();
@@ -55,7 +59,7 @@ export function layPictures(pen: Pen, pictures: readonly Picture[], lay: Transfo
 
 /** Trim: an unbroken line. Bleed: fine dots. Safe margin: short dashes. The head: a small wedge at its edge. */
 export function paintLines(pen: Pen, pieces: readonly ShownPiece[], view: View): void {
-  const large = pieces.filter(({ trim }) => Math.min(trim.w, trim.h) * view.zoom >= TOO_SMALL_FOR_LINES);
+  const large = pieces.filter(({ trim }) => Math.min(trim.w, trim.h) * view.zoom >= MIN_SIDE_FOR_LINES_PX);
   pen.beginPath();
   for (const { bleed } of large) addRect(pen, onScreen(view, bleed));
   strokeOnArt(pen, ON_PAPER.dark, 1, [1, 3]);

@@ -5,7 +5,7 @@ import { printableArea, type SheetEdges } from '../../../shared/geometry/sheet.t
 import type { Side, Size } from '../../../shared/geometry/space.ts';
 import type { Turn } from '../../../shared/geometry/turn.ts';
 import type { Inks } from './inks.ts';
-import { addRect, crisp, hatch, onScreen, type Pen, SMALL_TYPE } from './pen.ts';
+import { addRect, crisp, hatchPath, onScreen, type Pen, SMALL_TYPE } from './pen.ts';
 
 export interface SheetSeen {
   readonly size: Size;
@@ -26,7 +26,7 @@ export function paintPaper(pen: Pen, { size, unprintable }: SheetSeen, view: Vie
   pen.beginPath();
   addRect(pen, whole);
   addRect(pen, printable);
-  hatch(pen, whole, 7, 'rgb(0 0 0 / 32%)');
+  hatchPath(pen, whole, 7, 'rgb(0 0 0 / 32%)');
   pen.beginPath();
   addRect(pen, printable);
   pen.strokeStyle = 'rgb(0 0 0 / 45%)';

@@ -72,7 +72,7 @@ export function strokeOnArt(pen: Pen, colour: string, width: number, dash: reado
 }
 
 /** Hatches the inside of the path that has been laid with slanting lines `gap` px apart; lines of one path meet. */
-export function hatch(pen: Pen, around: Rect<'screen'>, gap: number, colour: string): void {
+export function hatchPath(pen: Pen, around: Rect<'screen'>, gap: number, colour: string): void {
   pen.save();
   pen.clip('evenodd');
   pen.beginPath();

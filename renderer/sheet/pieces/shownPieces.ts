@@ -7,7 +7,7 @@ import type { Transform } from '../../../shared/geometry/transform.ts';
 import { lookFromBehind } from '../../../shared/geometry/turn.ts';
 import { hasOneForm, turnOf } from '../../../shared/geometry/work.ts';
 import { designsOf, type Job, sheetOf } from '../../../shared/job/job.ts';
-import { type Area, bleedAreas } from '../../../shared/layout/bleeds.ts';
+import { type BleedArea, bleedAreas } from '../../../shared/layout/bleeds.ts';
 import { behind, designNamed } from '../../../shared/layout/forms.ts';
 import type { FaceName } from '../../../shared/layout/position.ts';
 import { points } from '../../../shared/units/length.ts';
@@ -25,7 +25,7 @@ export interface ShownPiece {
   readonly trim: Rect<Side>;
   readonly head: Head;
   /** As far as its art is printed. */
-  readonly printed: Area<Side>;
+  readonly printed: BleedArea<Side>;
   /** As far as its art reaches when nothing is near. */
   readonly bleed: Rect<Side>;
   readonly safe: Rect<Side>;
@@ -57,7 +57,7 @@ export function shownPieces(job: Job, side: SideUp): readonly ShownPiece[] {
  * The pieces as a gesture has moved some of them: those that move are worked out anew among those that are near, the
  * others stay as they were before.
  */
-export function movePieces(
+export function moveShownPieces(
   before: readonly ShownPiece[],
   job: Job,
   side: SideUp,

@@ -2,11 +2,11 @@
 import { useEffect, useLayoutEffect, useRef } from 'react';
 import {
   angleOfDrag,
+  cssMatrixOf,
   type Grip,
-  letGo,
-  matrixOf,
   poseOf,
   showsOther,
+  whereItFalls,
 } from '../../../shared/bench/turning.ts';
 import type { Rect } from '../../../shared/geometry/space.ts';
 import type { Paint } from '../canvas/PaintedLayer.tsx';
@@ -48,7 +48,7 @@ export function TurningPaper({ lying, grip, hand, from, paintFront, paintBehind,
     const seen = wantsStillness() ? (showsOther(angle) ? 180 : 0) : angle;
     const turn = (page: HTMLDivElement | null, which: 'front' | 'behind') => {
       if (page === null) return;
-      page.style.transform = `matrix3d(${matrixOf(poseOf(which, seen, grip, eye)).join(',')})`;
+      page.style.transform = `matrix3d(${cssMatrixOf(poseOf(which, seen, grip, eye)).join(',')})`;
       page.style.visibility = showsOther(seen) === (which === 'behind') ? 'visible' : 'hidden';
     };
     turn(frontPage.current, 'front');
@@ -72,7 +72,7 @@ export function TurningPaper({ lying, grip, hand, from, paintFront, paintBehind,
       },
       hold: {
         move: (at) => show(angleOfDrag(grip.grabbed, handFrom(at, grip, lying))),
-        end: () => fall(letGo(angleNow.current) === 'turns over' ? 180 : 0),
+        end: () => fall(whereItFalls(angleNow.current) === 'turns over' ? 180 : 0),
         cancel: () => fall(0),
       },
     });

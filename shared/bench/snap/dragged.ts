@@ -2,7 +2,7 @@
 import type { Rect, Size } from '../../geometry/space.ts';
 
 /** What is dragged, in pt: the size of its trims together, and how far its bleed reaches around them. */
-export interface Dragged {
+export interface DraggedBox {
   readonly size: Size;
   readonly bleed: number;
   /** Whether a partner follows as its mirror. */

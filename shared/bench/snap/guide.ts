@@ -1,5 +1,5 @@
 // Snap targets: the places where a piece would rightly lie, each with the name and the lines that show it.
-import type { Axis, Span } from '../axis.ts';
+import type { SheetAxis, Span } from '../axis.ts';
 
 /** What a target is about, the weightiest first: where two offer the same place, this order says which is named first. */
 export const GUIDE_KINDS = [
@@ -19,7 +19,7 @@ export interface Guide {
   /** In words, as it stands beside the guide: `equal side margins`. */
   readonly name: string;
   /** The axis along which the piece was drawn to its place. */
-  readonly axis: Axis;
+  readonly axis: SheetAxis;
   /** Where lines cross that axis, in pt on side 1. */
   readonly lines: readonly number[];
   /** Stretches of that axis that are told by their length; more than one are equal. */

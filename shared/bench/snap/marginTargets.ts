@@ -1,8 +1,8 @@
 // Snapping to equal margins on the two edges that register the second pass.
 import type { Rect, Size } from '../../geometry/space.ts';
 import { same } from '../../geometry/tolerance.ts';
-import { type Axis, lengthAlong, type Span, spanOf } from '../axis.ts';
-import type { Dragged } from './dragged.ts';
+import { lengthAlong, type SheetAxis, type Span, spanOf } from '../axis.ts';
+import type { DraggedBox } from './dragged.ts';
 import type { SnapTarget } from './guide.ts';
 
 const NAMES = { x: 'equal side margins', y: 'equal lead and tail margins' } as const;
@@ -14,8 +14,8 @@ const NAMES = { x: 'equal side margins', y: 'equal lead and tail margins' } as c
  * equal margins wherever it lies, so alone it has no such place.
  */
 export function marginTargets(
-  axis: Axis,
-  dragged: Dragged,
+  axis: SheetAxis,
+  dragged: DraggedBox,
   resting: Rect<'side1'> | undefined,
   sheet: Size,
 ): SnapTarget[] {

@@ -2,14 +2,14 @@
 import type { Size } from '../../geometry/space.ts';
 import type { Unit } from '../../units/length.ts';
 import { showLength } from '../../units/show.ts';
-import { type Axis, lengthAlong, spanOf } from '../axis.ts';
-import type { Dragged, Neighbour } from './dragged.ts';
+import { lengthAlong, type SheetAxis, spanOf } from '../axis.ts';
+import type { DraggedBox, Neighbour } from './dragged.ts';
 import type { SnapTarget } from './guide.ts';
 
 /** A gutter away from a neighbour, on either side of it, while the two lie beside each other. */
 export function neighbourTargets(
-  axis: Axis,
-  dragged: Dragged,
+  axis: SheetAxis,
+  dragged: DraggedBox,
   other: Neighbour,
   gutter: number,
   unit: Unit,
@@ -32,8 +32,8 @@ export function neighbourTargets(
 
 /** A gutter away from its own partner, which follows on the other side of the middle of the sheet. */
 export function partnerTargets(
-  axis: Axis,
-  dragged: Dragged,
+  axis: SheetAxis,
+  dragged: DraggedBox,
   sheet: Size,
   gutter: number,
   unit: Unit,
@@ -52,7 +52,7 @@ export function partnerTargets(
 }
 
 /** In line with the edges and with the middle of another piece. */
-export function inLineTargets(axis: Axis, dragged: Dragged, other: Neighbour): SnapTarget[] {
+export function inLineTargets(axis: SheetAxis, dragged: DraggedBox, other: Neighbour): SnapTarget[] {
   const { from, to } = spanOf(other.trim, axis);
   const own = lengthAlong(dragged.size, axis);
   const target = (at: number, line: number): SnapTarget => ({

@@ -1,13 +1,13 @@
 // Snapping to the sheet itself: its middle, where its printable area ends, and what lies mirrored across its axis.
 import type { Rect, Size } from '../../geometry/space.ts';
-import { type Axis, lengthAlong, spanOf } from '../axis.ts';
-import type { Dragged, Neighbour } from './dragged.ts';
+import { lengthAlong, type SheetAxis, spanOf } from '../axis.ts';
+import type { DraggedBox, Neighbour } from './dragged.ts';
 import type { SnapTarget } from './guide.ts';
 
 const ENDS = { x: ['left', 'right'], y: ['tail', 'lead'] } as const;
 
 /** The middle of the sheet. */
-export function centreTarget(axis: Axis, dragged: Dragged, sheet: Size): SnapTarget {
+export function centreTarget(axis: SheetAxis, dragged: DraggedBox, sheet: Size): SnapTarget {
   const whole = lengthAlong(sheet, axis);
   return {
     kind: 'sheet-centre',
@@ -20,7 +20,7 @@ export function centreTarget(axis: Axis, dragged: Dragged, sheet: Size): SnapTar
 }
 
 /** Where the bleed reaches just to the end of what can be printed, on both sides of a sheet that is turned. */
-export function printableTargets(axis: Axis, dragged: Dragged, usable: Rect<'side1'>): SnapTarget[] {
+export function printableTargets(axis: SheetAxis, dragged: DraggedBox, usable: Rect<'side1'>): SnapTarget[] {
   const { from, to } = spanOf(usable, axis);
   const own = lengthAlong(dragged.size, axis);
   const target = (at: number, line: number, edge: string): SnapTarget => ({
@@ -38,7 +38,12 @@ export function printableTargets(axis: Axis, dragged: Dragged, usable: Rect<'sid
 }
 
 /** Where an edge lies behind the same edge of another piece once the sheet is turned about its middle. */
-export function mirrorTargets(axis: Axis, dragged: Dragged, other: Neighbour, sheet: Size): SnapTarget[] {
+export function mirrorTargets(
+  axis: SheetAxis,
+  dragged: DraggedBox,
+  other: Neighbour,
+  sheet: Size,
+): SnapTarget[] {
   const whole = lengthAlong(sheet, axis);
   const { from, to } = spanOf(other.trim, axis);
   const target = (at: number, line: number): SnapTarget => ({

@@ -1,7 +1,7 @@
 // Snapping: what is dragged is drawn to the nearest place where it would rightly lie, in each direction by itself.
 import type { Rect } from '../../geometry/space.ts';
 import { same } from '../../geometry/tolerance.ts';
-import { AXES, type Axis, meet, spanOf } from '../axis.ts';
+import { AXES, meet, type SheetAxis, spanOf } from '../axis.ts';
 import { GUIDE_KINDS, type Guide, type SnapTarget } from './guide.ts';
 
 export interface Snap {
@@ -26,7 +26,7 @@ export function snap(moving: Rect<'side1'>, targets: readonly SnapTarget[], reac
   };
 }
 
-function snapAlong(axis: Axis, moving: Rect<'side1'>, targets: readonly SnapTarget[], reach: number) {
+function snapAlong(axis: SheetAxis, moving: Rect<'side1'>, targets: readonly SnapTarget[], reach: number) {
   const { from } = spanOf(moving, axis);
   const across = spanOf(moving, axis === 'x' ? 'y' : 'x');
   const near = targets

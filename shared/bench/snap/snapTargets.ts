@@ -5,7 +5,7 @@ import { turnOf } from '../../geometry/work.ts';
 import type { LaidSheet } from '../../layout/check.ts';
 import type { Unit } from '../../units/length.ts';
 import { AXES, mirroredAxis } from '../axis.ts';
-import type { Dragged, Neighbour } from './dragged.ts';
+import type { DraggedBox, Neighbour } from './dragged.ts';
 import type { SnapTarget } from './guide.ts';
 import { marginTargets } from './marginTargets.ts';
 import { inLineTargets, neighbourTargets, partnerTargets } from './neighbourTargets.ts';
@@ -16,7 +16,7 @@ import { centreTarget, mirrorTargets, printableTargets } from './sheetTargets.ts
  * pt; lengths are said in `unit`.
  */
 export function snapTargets(
-  dragged: Dragged,
+  dragged: DraggedBox,
   others: readonly Neighbour[],
   sheet: LaidSheet,
   gutter: number,

@@ -6,7 +6,7 @@ import type { Rect, Size } from '../../geometry/space.ts';
 import { within } from '../../geometry/tolerance.ts';
 import { applyToRect, type Transform } from '../../geometry/transform.ts';
 import { showSize } from '../../units/show.ts';
-import { type Boxes, type Given, readBoxes } from './boxes.ts';
+import { type Given, type PageBoxes, readBoxes } from './boxes.ts';
 import type { ArtLimits } from './limits.ts';
 import type { Leaf } from './pageTree.ts';
 import { asNumber, under } from './peek.ts';
@@ -19,7 +19,7 @@ export interface ArtPage {
   readonly number: number;
   /** The media box, upright as viewed. */
   readonly size: Size;
-  readonly boxes: Boxes<'art'>;
+  readonly boxes: PageBoxes<'art'>;
   readonly given: Given;
   /** The page's own Rotate, in degrees **clockwise** as the standard counts it; already applied to the boxes. */
   readonly rotate: Head;

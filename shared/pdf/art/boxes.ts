@@ -6,7 +6,7 @@ import type { Leaf } from './pageTree.ts';
 import { asNumbers, under } from './peek.ts';
 
 /** The five boxes of a page, in one space. */
-export interface Boxes<S extends 'art' | 'user'> {
+export interface PageBoxes<S extends 'art' | 'user'> {
   readonly media: Rect<S>;
   readonly crop: Rect<S>;
   readonly bleed: Rect<S>;
@@ -27,7 +27,7 @@ export type Given = Readonly<Record<'crop' | 'bleed' | 'trim' | 'art', boolean>>
 export function readBoxes(
   context: PDFContext,
   leaf: Leaf,
-): { readonly boxes: Boxes<'user'>; readonly given: Given } | undefined {
+): { readonly boxes: PageBoxes<'user'>; readonly given: Given } | undefined {
   const media = readRectangle(context, leaf.inherited.MediaBox);
   if (media === undefined) return undefined;
   const within = (value: PDFObject | undefined) => {

@@ -3,7 +3,7 @@ import { ok, type Result, refuse } from '../../fault/result.ts';
 import type { Edges } from '../../geometry/space.ts';
 import { showLength } from '../../units/show.ts';
 import { type ArtPage, named } from './artPage.ts';
-import { FIT } from './fit.ts';
+import { FIT_TOLERANCE_PT } from './fit.ts';
 
 const EDGES = ['left', 'right', 'top', 'bottom'] as const;
 
@@ -12,10 +12,10 @@ const EDGES = ['left', 'right', 'top', 'bottom'] as const;
  * to brief; else refuses with `art-bleed-short`, naming the edges and how much there is.
  */
 export function checkBleed(page: ArtPage, reach: Edges, bleed: number): Result<Edges> {
-  const short = EDGES.filter((edge) => reach[edge] < bleed - FIT);
+  const short = EDGES.filter((edge) => reach[edge] < bleed - FIT_TOLERANCE_PT);
   if (short.length === 0) return ok(reach);
   const wanted = inBoth(bleed);
-  const none = short.every((edge) => reach[edge] <= FIT);
+  const none = short.every((edge) => reach[edge] <= FIT_TOLERANCE_PT);
   const everywhere = short.length === EDGES.length;
   const found = short.map((edge) => `${inBoth(Math.max(0, reach[edge]))} ${AT[edge]}`).join(', ');
   return refuse({

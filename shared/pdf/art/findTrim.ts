@@ -4,7 +4,7 @@ import { type Head, lying } from '../../geometry/head.ts';
 import { grow, holds } from '../../geometry/rect.ts';
 import type { Edges, Rect, Size } from '../../geometry/space.ts';
 import { type ArtPage, named } from './artPage.ts';
-import { FIT, fits, hasRoomFor, inBoth, middleOf } from './fit.ts';
+import { FIT_TOLERANCE_PT, fits, hasRoomFor, inBoth, middleOf } from './fit.ts';
 import { type PieceSize, type Reading, readPageSize, withBleeds } from './readings.ts';
 import {
   fitsOnlyTurned,
@@ -63,7 +63,8 @@ function readAt(
   { x, y }: NonNullable<TrimWish['trimAt']>,
 ): Result<Reading> {
   const trim: Rect<'art'> = { x, y, w, h };
-  if (!holds(grow(turned.media, FIT), trim)) return refuse(trimOffPage(page, turned.media, trim));
+  if (!holds(grow(turned.media, FIT_TOLERANCE_PT), trim))
+    return refuse(trimOffPage(page, turned.media, trim));
   return ok({ trim, said: `The trim of ${named(page)} is where the brief puts it.` });
 }
 
@@ -101,7 +102,7 @@ function askSize(page: ArtPage, turned: TurnedPage, wish: TrimWish, rotate: Head
  * outside is printer's marks), else to the edges of its media box.
  */
 function reachBeyond(trim: Rect<'art'>, { bleed, media }: TurnedPage): Edges {
-  const end = bleed !== undefined && holds(grow(bleed, FIT), trim) ? bleed : media;
+  const end = bleed !== undefined && holds(grow(bleed, FIT_TOLERANCE_PT), trim) ? bleed : media;
   return {
     left: trim.x - end.x,
     right: end.x + end.w - (trim.x + trim.w),

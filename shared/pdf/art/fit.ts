@@ -11,20 +11,20 @@ import { showSize } from '../../units/show.ts';
  *
  * @source common practice, no source
  */
-export const FIT = 0.25 * POINTS_PER.mm;
+export const FIT_TOLERANCE_PT = 0.25 * POINTS_PER.mm;
 
 export function fits(found: Size, wanted: Size): boolean {
-  return Math.abs(found.w - wanted.w) <= FIT && Math.abs(found.h - wanted.h) <= FIT;
+  return Math.abs(found.w - wanted.w) <= FIT_TOLERANCE_PT && Math.abs(found.h - wanted.h) <= FIT_TOLERANCE_PT;
 }
 
 /** Whether something of the wanted size has room. */
 export function hasRoomFor(found: Size, wanted: Size): boolean {
-  return found.w >= wanted.w - FIT && found.h >= wanted.h - FIT;
+  return found.w >= wanted.w - FIT_TOLERANCE_PT && found.h >= wanted.h - FIT_TOLERANCE_PT;
 }
 
 /** Whether two boxes are the same box to a printer. */
 export function alike(a: Rect<'art'>, b: Rect<'art'>): boolean {
-  return Math.abs(a.x - b.x) <= FIT && Math.abs(a.y - b.y) <= FIT && fits(a, b);
+  return Math.abs(a.x - b.x) <= FIT_TOLERANCE_PT && Math.abs(a.y - b.y) <= FIT_TOLERANCE_PT && fits(a, b);
 }
 
 /** A rectangle of this size in the middle of a box, so that what it is too large or too small is halved. */

@@ -2,7 +2,7 @@
 import type { Fault } from '../../fault/result.ts';
 
 /** The header may stand this far into the file. @source ISO 32000-1, Annex H.3, note 13. */
-const HEADER_WITHIN = 1024;
+const HEADER_SEARCH_BYTES = 1024;
 
 /** How other files begin: the bytes, and what such a file is called. */
 const BEGINNINGS: readonly (readonly [beginning: string, is: string])[] = [
@@ -27,7 +27,7 @@ const BEGINNINGS: readonly (readonly [beginning: string, is: string])[] = [
 
 /** The refusal of a file that does not begin as a PDF, or `undefined` for one that does. */
 export function refuseOther(bytes: Uint8Array, art: string): Fault | undefined {
-  const beginning = String.fromCharCode(...bytes.subarray(0, HEADER_WITHIN));
+  const beginning = String.fromCharCode(...bytes.subarray(0, HEADER_SEARCH_BYTES));
   if (beginning.includes('%PDF-')) return undefined;
   const known = BEGINNINGS.find(([start]) => beginning.startsWith(start))?.[1];
   const is = bytes.length === 0 ? 'empty' : known;

@@ -8,7 +8,7 @@ import { asArray, asName, asNumber, follow, under } from './peek.ts';
 const INHERITED = ['Resources', 'MediaBox', 'CropBox', 'Rotate'] as const;
 
 /** Nodes visited for each page that the limit allows; a tree needs less than two. */
-const NODES_PER_PAGE = 10;
+const MAX_NODES_PER_PAGE = 10;
 
 /** The entries of a page that may come from above, as they stand in the file. */
 export type Inherited = Readonly<Partial<Record<(typeof INHERITED)[number], PDFObject>>>;
@@ -46,7 +46,7 @@ export function walkPages(
   /** Goes into a node, or notes the page that it is. */
   const meet = (value: PDFObject | undefined, passed: Inherited): Fault | undefined => {
     visited += 1;
-    if (visited > limits.pages * NODES_PER_PAGE) return tangled(art);
+    if (visited > limits.pages * MAX_NODES_PER_PAGE) return tangled(art);
     const dict = follow(context, value);
     if (!(dict instanceof PDFDict)) {
       pages.push(undefined);

@@ -14,13 +14,13 @@ import {
 type Value = PDFObject | undefined;
 
 /** References that lead to references are followed this far; the standard knows of none. */
-const HOPS = 16;
+const MAX_REFERENCE_HOPS = 16;
 
 /** What a value stands for: references followed, `null` and missing objects as `undefined`. */
 export function follow(context: PDFContext, value: Value): Value {
   let found = value;
   for (let hop = 0; found instanceof PDFRef; hop += 1) {
-    if (hop === HOPS) return undefined;
+    if (hop === MAX_REFERENCE_HOPS) return undefined;
     found = context.lookup(found);
   }
   return found === PDFNull ? undefined : found;

@@ -2,24 +2,24 @@
 import { moveShapes, type Shape } from './shape.ts';
 
 /** Shapes within a room whose upper left is the origin: x from 0 to `w`, y from `-h` to 0, in pt. */
-export interface Block {
+export interface PageBlock {
   readonly w: number;
   readonly h: number;
   readonly shapes: readonly Shape[];
 }
 
 /** A block with its upper left at (x, y). */
-export function place(block: Block, x: number, y: number): readonly Shape[] {
+export function place(block: PageBlock, x: number, y: number): readonly Shape[] {
   return moveShapes(block.shapes, x, y);
 }
 
 /** Nothing, of this height. */
-export function space(h: number): Block {
+export function space(h: number): PageBlock {
   return { w: 0, h, shapes: [] };
 }
 
 /** Blocks one below the other, flush left. */
-export function below(blocks: readonly Block[], gap: number): Block {
+export function below(blocks: readonly PageBlock[], gap: number): PageBlock {
   let top = 0;
   const shapes = blocks.flatMap((block) => {
     const placed = place(block, 0, -top);
@@ -30,7 +30,7 @@ export function below(blocks: readonly Block[], gap: number): Block {
 }
 
 /** Blocks side by side, level at their tops. */
-export function beside(blocks: readonly Block[], gap: number): Block {
+export function beside(blocks: readonly PageBlock[], gap: number): PageBlock {
   let left = 0;
   const shapes = blocks.flatMap((block) => {
     const placed = place(block, left, 0);
@@ -41,11 +41,11 @@ export function beside(blocks: readonly Block[], gap: number): Block {
 }
 
 /** A block moved to the right within a wider room. */
-export function indent(block: Block, by: number): Block {
+export function indent(block: PageBlock, by: number): PageBlock {
   return { w: block.w + by, h: block.h, shapes: place(block, by, 0) };
 }
 
 /** A block of at least this width and height. */
-export function atLeast(block: Block, w: number, h: number): Block {
+export function atLeast(block: PageBlock, w: number, h: number): PageBlock {
   return { ...block, w: Math.max(block.w, w), h: Math.max(block.h, h) };
 }

@@ -2,13 +2,13 @@
 import { layInto } from '../../geometry/lie.ts';
 import type { Point } from '../../geometry/space.ts';
 import { numbers } from '../sheet/operators.ts';
-import type { Contour, PathShape, Shape, Stroke, Tone, Weight, WordsShape } from './shape.ts';
+import type { Contour, InkTone, PathShape, Shape, Stroke, Weight, WordsShape } from './shape.ts';
 
 /** The names under which the resources of a page hold its faces of type. */
 export const FACE_NAMES: Readonly<Record<Weight, string>> = { plain: 'Plain', strong: 'Strong' };
 
 /** Shades of grey: 0 is black. */
-const GREYS: Readonly<Record<Tone, number>> = { ink: 0, soft: 0.35, pale: 0.88, paper: 1 };
+const GREYS: Readonly<Record<InkTone, number>> = { ink: 0, soft: 0.35, pale: 0.88, paper: 1 };
 
 /** The operators that draw a shape. `encode` gives words as a hexadecimal string in the face of that weight. */
 export function drawShape(shape: Shape, encode: (words: string, weight: Weight) => string): string {

@@ -1,15 +1,15 @@
 // Blocks shared out over pages: each page is filled from the top, and a block is never torn.
 import type { Size } from '../../geometry/space.ts';
 import { within } from '../../geometry/tolerance.ts';
-import { type Block, below, place } from './block.ts';
+import { below, type PageBlock, place } from './block.ts';
 import type { Shape } from './shape.ts';
 
 /** The margins of a page, in pt: what an office printer prints everywhere. */
-export const PAGE_MARGIN = 32;
+export const PAGE_MARGIN_PT = 32;
 
 /** Blocks that keep together, such as a heading and what it heads. */
 export interface Passage {
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly PageBlock[];
   /** Between them. */
   readonly gap: number;
   /** Above them, where they are not the first on their page. */
@@ -20,13 +20,13 @@ export interface Passage {
 
 /** What stands at the head and the foot of every page. */
 export interface Furniture {
-  head(page: number, pages: number): Block;
-  foot(page: number, pages: number): Block;
+  head(page: number, pages: number): PageBlock;
+  foot(page: number, pages: number): PageBlock;
 }
 
 /** How high what stands on a page may be, between its head and its foot, in pt. */
 export function pageRoom(paper: Size, furniture: Furniture): number {
-  return paper.h - 2 * PAGE_MARGIN - furniture.head(1, 1).h - furniture.foot(1, 1).h;
+  return paper.h - 2 * PAGE_MARGIN_PT - furniture.head(1, 1).h - furniture.foot(1, 1).h;
 }
 
 /** How high passages are that stand on one page below others, in pt. */
@@ -46,15 +46,15 @@ export function fillPages(
 ): readonly (readonly Shape[])[] {
   const foot = furniture.foot(1, 1).h;
   const room = pageRoom(paper, furniture);
-  const top = PAGE_MARGIN + foot + room;
+  const top = PAGE_MARGIN_PT + foot + room;
   const pages: Shape[][] = [[]];
   let used = 0;
   const begin = () => {
     pages.push([]);
     used = 0;
   };
-  const put = (block: Block) => {
-    pages.at(-1)?.push(...place(block, PAGE_MARGIN, top - used));
+  const put = (block: PageBlock) => {
+    pages.at(-1)?.push(...place(block, PAGE_MARGIN_PT, top - used));
     used += block.h;
   };
   for (const { blocks, gap, above, onNewPage = false } of passages) {
@@ -73,8 +73,8 @@ export function fillPages(
     }
   }
   return pages.map((shapes, i) => [
-    ...place(furniture.head(i + 1, pages.length), PAGE_MARGIN, paper.h - PAGE_MARGIN),
+    ...place(furniture.head(i + 1, pages.length), PAGE_MARGIN_PT, paper.h - PAGE_MARGIN_PT),
     ...shapes,
-    ...place(furniture.foot(i + 1, pages.length), PAGE_MARGIN, PAGE_MARGIN + foot),
+    ...place(furniture.foot(i + 1, pages.length), PAGE_MARGIN_PT, PAGE_MARGIN_PT + foot),
   ]);
 }

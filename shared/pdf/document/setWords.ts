@@ -1,8 +1,8 @@
 // Words of a page set into lines, and lines into paragraphs, lists and tables.
 import { breakLines } from '../../marks/breakLines.ts';
 import { ASCENT, DESCENT, type Measure } from '../../marks/mark.ts';
-import { type Block, below, beside, indent } from './block.ts';
-import { box, line, moveShapes, type Tone, type Weight, type WordsShape } from './shape.ts';
+import { below, beside, indent, type PageBlock } from './block.ts';
+import { box, type InkTone, line, moveShapes, type Weight, type WordsShape } from './shape.ts';
 
 /** How long lines of each weight are, at size 1. */
 export type Measures = Readonly<Record<Weight, Measure>>;
@@ -11,14 +11,14 @@ export type Measures = Readonly<Record<Weight, Measure>>;
 export interface Style {
   readonly size: number;
   readonly weight: Weight;
-  readonly tone: Tone;
+  readonly tone: InkTone;
 }
 
 /** From baseline to baseline, as a share of the size. */
 const LEADING = 1.28;
 
 /** One line of words as long as they are. */
-export function setLine(words: string, style: Style, measures: Measures): Block {
+export function setLine(words: string, style: Style, measures: Measures): PageBlock {
   const w = measures[style.weight](words) * style.size;
   const shape: WordsShape = {
     kind: 'words',
@@ -45,12 +45,12 @@ export function fitWords(words: string, style: Style, width: number, measures: M
 }
 
 /** Words in lines within `width`. A word that is longer than a line, such as the name of a file, is broken too. */
-export function setParagraph(words: string, style: Style, width: number, measures: Measures): Block {
+export function setParagraph(words: string, style: Style, width: number, measures: Measures): PageBlock {
   return setLines(words, style, width, measures, () => 0);
 }
 
 /** A paragraph whose lines stand in the middle of `width`. */
-export function setCentred(words: string, style: Style, width: number, measures: Measures): Block {
+export function setCentred(words: string, style: Style, width: number, measures: Measures): PageBlock {
   return setLines(words, style, width, measures, (line) => (width - line) / 2);
 }
 
@@ -61,7 +61,7 @@ function setLines(
   width: number,
   measures: Measures,
   startOf: (length: number) => number,
-): Block {
+): PageBlock {
   const measure = measures[style.weight];
   const column = width / style.size;
   const broken = words.split(' ').flatMap((word) => breakWord(word, column, measure));
@@ -90,7 +90,7 @@ function breakWord(word: string, column: number, measure: Measure): readonly str
 }
 
 /** A paragraph behind a box that is ticked by hand. */
-export function setTick(words: string, style: Style, width: number, measures: Measures): Block {
+export function setTick(words: string, style: Style, width: number, measures: Measures): PageBlock {
   const side = style.size * 0.95;
   const tick = box({ x: 0.5, y: -side - 1, w: side, h: side }, { stroke: { tone: 'ink', width: 0.9 } });
   const aside = side * 1.75;
@@ -99,10 +99,10 @@ export function setTick(words: string, style: Style, width: number, measures: Me
 }
 
 /** A row of a table: each cell a block, ruled all around, with room about what is in it. */
-export function setRow(cells: readonly Block[], widths: readonly number[], least = 0): Block {
+export function setRow(cells: readonly PageBlock[], widths: readonly number[], least = 0): PageBlock {
   const pad = 4;
   const h = Math.max(least, ...cells.map((c) => c.h + 2 * pad));
-  const ruled = cells.map((cell, i): Block => {
+  const ruled = cells.map((cell, i): PageBlock => {
     const w = widths[i] ?? 0;
     const frame = box({ x: 0, y: -h, w, h }, { stroke: { tone: 'ink', width: 0.6 } });
     const inner = below([{ w: 0, h: 0, shapes: [] }, indent(cell, pad)], pad);
@@ -112,8 +112,8 @@ export function setRow(cells: readonly Block[], widths: readonly number[], least
 }
 
 /** A heading with a rule above it. */
-export function setHeading(words: string, style: Style, width: number, measures: Measures): Block {
-  const rule: Block = {
+export function setHeading(words: string, style: Style, width: number, measures: Measures): PageBlock {
+  const rule: PageBlock = {
     w: width,
     h: 3,
     shapes: [line({ x: 0, y: -0.5 }, { x: width, y: -0.5 }, { tone: 'ink', width: 1 })],

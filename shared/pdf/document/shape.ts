@@ -4,11 +4,11 @@ import type { Point, Rect, Space } from '../../geometry/space.ts';
 import { apply, type Transform } from '../../geometry/transform.ts';
 
 /** `ink` is read, `soft` stands back, `pale` lies behind words, `paper` is white on dark. */
-export type Tone = 'ink' | 'soft' | 'pale' | 'paper';
+export type InkTone = 'ink' | 'soft' | 'pale' | 'paper';
 
 /** How a path is drawn along: its width in pt, and the lengths of dashes and gaps where it is broken. */
 export interface Stroke {
-  readonly tone: Tone;
+  readonly tone: InkTone;
   readonly width: number;
   readonly dash?: readonly number[];
 }
@@ -30,7 +30,7 @@ export interface Contour {
 export interface PathShape {
   readonly kind: 'path';
   readonly contours: readonly Contour[];
-  readonly fill?: Tone;
+  readonly fill?: InkTone;
   readonly stroke?: Stroke;
 }
 
@@ -45,7 +45,7 @@ export interface WordsShape {
   /** In pt. */
   readonly size: number;
   readonly weight: Weight;
-  readonly tone: Tone;
+  readonly tone: InkTone;
   readonly head: Head;
 }
 

@@ -1,5 +1,5 @@
 // Drawing operators that leave open what they opened, or close what they never opened, set right.
-import { afterDelimited, afterPicture, at, kindOf } from './scan.ts';
+import { afterDelimited, afterPicture, at, characterClass } from './scan.ts';
 
 /** What is opened and closed in a drawing: graphics states, text, marked content. */
 type Opened = 'state' | 'text' | 'mark';
@@ -26,13 +26,13 @@ export function balance(drawing: Uint8Array): Uint8Array {
 
   for (let i = 0; i < drawing.length; ) {
     const byte = at(drawing, i);
-    if (kindOf(byte) === 1) {
+    if (characterClass(byte) === 1) {
       i += 1;
-    } else if (kindOf(byte) === 2) {
+    } else if (characterClass(byte) === 2) {
       i = afterDelimited(drawing, i);
     } else {
       const from = i;
-      while (i < drawing.length && kindOf(at(drawing, i)) === 0) i += 1;
+      while (i < drawing.length && characterClass(at(drawing, i)) === 0) i += 1;
       switch (shortWord(drawing, from, i)) {
         case 'q':
           open.push('state');

@@ -7,7 +7,7 @@ import { balance } from './balance.ts';
 import { unpack } from './unpack.ts';
 
 /** The drawing as the file packs it, or as plain bytes where it had to be joined or set right. */
-export type Drawing =
+export type PageContent =
   | { readonly packed: PDFRawStream }
   | { readonly plain: Uint8Array; readonly mended: boolean };
 
@@ -17,7 +17,7 @@ export type Drawing =
  *
  * @source ISO 32000-1, 7.8.2: the streams of an array are one stream, divided between its tokens.
  */
-export function readDrawing(leaf: Leaf, limits: ArtLimits): Drawing | 'too-large' | 'unreadable' {
+export function readDrawing(leaf: Leaf, limits: ArtLimits): PageContent | 'too-large' | 'unreadable' {
   const { context } = leaf.dict;
   const contents = under(leaf.dict, 'Contents');
   const entries = asArray(context, contents)?.asArray() ?? [contents];
@@ -43,7 +43,7 @@ export function readDrawing(leaf: Leaf, limits: ArtLimits): Drawing | 'too-large
   return { plain, mended: plain !== joined };
 }
 
-function readOne(stream: PDFRawStream, limits: ArtLimits): Drawing | 'too-large' {
+function readOne(stream: PDFRawStream, limits: ArtLimits): PageContent | 'too-large' {
   const unpacked = unpack(stream, limits.unpacked);
   if (unpacked === 'too-large') return unpacked;
   if (unpacked === 'unreadable') return { packed: stream };

@@ -11,7 +11,7 @@ const KIND = Uint8Array.from({ length: 256 }, (_, byte) => {
 });
 
 /** Bytes that a skipped inline picture must be followed by to have really ended. */
-const LOOK_AHEAD = 12;
+const LOOK_AHEAD_BYTES = 12;
 
 /** Where what begins with this delimiter ends: a comment, a string, a name, or the delimiter alone. */
 export function afterDelimited(drawing: Uint8Array, start: number): number {
@@ -24,7 +24,7 @@ export function afterDelimited(drawing: Uint8Array, start: number): number {
       return at(drawing, start + 1) === 0x3c ? start + 2 : afterByte(drawing, start, 0x3e);
     case '/': {
       let end = start + 1;
-      while (end < drawing.length && kindOf(at(drawing, end)) === 0) end += 1;
+      while (end < drawing.length && characterClass(at(drawing, end)) === 0) end += 1;
       return end;
     }
     default:
@@ -61,15 +61,15 @@ export function afterPicture(drawing: Uint8Array, start: number): number {
     const isEnd =
       at(drawing, i) === 0x45 &&
       at(drawing, i + 1) === 0x49 &&
-      kindOf(at(drawing, i - 1)) === 1 &&
-      (i + 2 === drawing.length || kindOf(at(drawing, i + 2)) === 1);
-    if (isEnd && drawing.subarray(i + 2, i + 2 + LOOK_AHEAD).every(isText)) return i + 2;
+      characterClass(at(drawing, i - 1)) === 1 &&
+      (i + 2 === drawing.length || characterClass(at(drawing, i + 2)) === 1);
+    if (isEnd && drawing.subarray(i + 2, i + 2 + LOOK_AHEAD_BYTES).every(isText)) return i + 2;
   }
   return drawing.length;
 }
 
 function isText(byte: number): boolean {
-  return (byte >= 0x20 && byte < 0x7f) || kindOf(byte) === 1;
+  return (byte >= 0x20 && byte < 0x7f) || characterClass(byte) === 1;
 }
 
 /** The byte here, 0 past the end. */
@@ -78,6 +78,6 @@ export function at(bytes: Uint8Array, i: number): number {
 }
 
 /** 0 for a regular character, 1 for white space, 2 for a delimiter. */
-export function kindOf(byte: number): number {
+export function characterClass(byte: number): number {
   return KIND[byte] ?? 0;
 }

@@ -6,8 +6,8 @@ import { asDict, asNumber, entriesOf, follow, under } from '../art/peek.ts';
  * How many bytes are unpacked before the limit is looked at again: few at first, since the library makes room for all
  * that it is asked for and most streams are short, then twice as many each time, up to the most.
  */
-const FIRST_STEP = 1 << 12;
-const MOST_AT_ONCE = 1 << 20;
+const FIRST_CHUNK_BYTES = 1 << 12;
+const MAX_CHUNK_BYTES = 1 << 20;
 
 /**
  * The bytes of a stream without its filters, or why there are none: more than `limit` of them, or filters that are
@@ -21,9 +21,9 @@ export function unpack(stream: PDFRawStream, limit: number): Uint8Array | 'too-l
   if (hasPredictor(stream)) return 'unreadable';
   try {
     const decoder = decodePDFRawStream(stream);
-    let step = FIRST_STEP;
+    let step = FIRST_CHUNK_BYTES;
     for (let read = 0; read <= limit; read += step) {
-      if (read > 0) step = Math.min(2 * step, MOST_AT_ONCE);
+      if (read > 0) step = Math.min(2 * step, MAX_CHUNK_BYTES);
       if (decoder.getBytes(step).length === step) continue;
       decoder.reset();
       const bytes = decoder.getBytes(0);

@@ -5,7 +5,7 @@ import { unpack } from '../form/unpack.ts';
 import { type Parts, PLATE_CALCULATIONS, type Plate, plateGrey } from './plate.ts';
 
 /** The largest function that is read, in bytes. */
-const LARGEST = 16 * 1024 * 1024;
+const MAX_FUNCTION_BYTES = 16 * 1024 * 1024;
 
 /** A calculation from so many numbers, each 0 to 1, to a grey. */
 export function calculation(context: PDFContext, inputs: number, code: string): PDFRef {
@@ -52,7 +52,7 @@ function calculated(
   parts: Parts,
 ): PDFRef | undefined {
   const domain = under(stream.dict, 'Domain');
-  const bytes = unpack(stream, LARGEST);
+  const bytes = unpack(stream, MAX_FUNCTION_BYTES);
   if (typeof bytes === 'string' || domain === undefined) return undefined;
   const text = String.fromCharCode(...bytes).trim();
   if (!text.startsWith('{') || !text.endsWith('}')) return undefined;
@@ -92,7 +92,7 @@ function sampled(context: PDFContext, stream: PDFRawStream, plate: Plate, parts:
   const { dict } = stream;
   const bits = asNumber(context, under(dict, 'BitsPerSample'));
   const range = asNumbers(context, under(dict, 'Range'), 2 * parts);
-  const bytes = unpack(stream, LARGEST);
+  const bytes = unpack(stream, MAX_FUNCTION_BYTES);
   if (typeof bytes === 'string' || range === undefined || (bits !== 8 && bits !== 16)) return undefined;
   const decode = asNumbers(context, under(dict, 'Decode'), 2 * parts) ?? range;
   const wide = bits / 8;

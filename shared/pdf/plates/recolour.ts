@@ -1,6 +1,6 @@
 // A drawing with every colour named through a space that the plate has its own answer to.
 import { mergeIntoTypedArray } from 'pdf-lib';
-import { afterDelimited, afterPicture, at, kindOf } from '../form/scan.ts';
+import { afterDelimited, afterPicture, at, characterClass } from '../form/scan.ts';
 import type { Parts } from './plate.ts';
 
 /** What the resources call the spaces of a plate. */
@@ -95,7 +95,7 @@ export function recolour(
 
   for (let i = 0; i < drawing.length; ) {
     const from = i;
-    const kind = kindOf(at(drawing, i));
+    const kind = characterClass(at(drawing, i));
     if (kind === 1) {
       i += 1;
       continue;
@@ -106,7 +106,7 @@ export function recolour(
       if (byte !== 0x25) words.push({ from, to: i });
       continue;
     }
-    while (i < drawing.length && kindOf(at(drawing, i)) === 0) i += 1;
+    while (i < drawing.length && characterClass(at(drawing, i)) === 0) i += 1;
     const word = { from, to: i };
     if (isNumber(byte)) {
       words.push(word);

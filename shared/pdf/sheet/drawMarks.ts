@@ -18,7 +18,7 @@ const INKS: Readonly<Record<MarkInk, { readonly fill: string; readonly stroke: s
 };
 
 /** How far the handles of a quarter ring reach, as a share of its radius. */
-const HANDLE = (4 / 3) * (Math.SQRT2 - 1);
+const BEZIER_CIRCLE = (4 / 3) * (Math.SQRT2 - 1);
 
 /** The operators that print a mark. `encode` gives words as a hexadecimal string in the face of the marks. */
 export function drawMark(mark: Mark, encode: (words: string) => string): string {
@@ -58,8 +58,8 @@ function ringPath({ centre, radius }: RingMark): string {
     [0, -1],
   ] as const;
   const curves = quarters.map(([x, y]) => {
-    const leaving = point(x - HANDLE * y, y + HANDLE * x);
-    const arriving = point(-y + HANDLE * x, x + HANDLE * y);
+    const leaving = point(x - BEZIER_CIRCLE * y, y + BEZIER_CIRCLE * x);
+    const arriving = point(-y + BEZIER_CIRCLE * x, x + BEZIER_CIRCLE * y);
     return `${leaving} ${arriving} ${point(-y, x)} c`;
   });
   return `${point(1, 0)} m ${curves.join(' ')} h`;

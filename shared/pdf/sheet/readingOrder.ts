@@ -9,7 +9,7 @@ const RIGHT_TO_LEFT = new RegExp(`([${LETTER}](?:[${LETTER}\\P{L}]*[${LETTER}\\p
 const FIGURES = /(\p{Nd}+(?:[.,:/-]\p{Nd}+)*)/u;
 
 /** A stretch of words that is set on its own, and the way it is read. */
-export interface Run {
+export interface TextRun {
   readonly words: string;
   readonly read: 'left-to-right' | 'right-to-left';
 }
@@ -20,10 +20,10 @@ export interface Run {
  *
  * @source The part of Unicode Standard Annex 9 (bidirectional text) that a title in one line needs; from memory.
  */
-export function runsOf(line: string): readonly Run[] {
+export function runsOf(line: string): readonly TextRun[] {
   return line
     .split(RIGHT_TO_LEFT)
-    .flatMap((stretch, i): Run[] => {
+    .flatMap((stretch, i): TextRun[] => {
       if (i % 2 === 0) return [{ words: stretch, read: 'left-to-right' }];
       const pieces = stretch.split(FIGURES).reverse();
       return pieces.map((words, n) => ({ words, read: n % 2 === 0 ? 'right-to-left' : 'left-to-right' }));

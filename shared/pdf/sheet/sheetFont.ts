@@ -67,7 +67,7 @@ export function openSheetFont(bytes: Uint8Array): SheetFont {
 }
 
 /** How many words are remembered: far more than the sheets of one job hold. */
-const REMEMBERED = 1000;
+const MAX_WIDTHS_KEPT = 1000;
 
 /** Marks of every form say the same few words, so that what was found of them once is kept. */
 function remember<T>(find: (words: string) => T): (words: string) => T {
@@ -75,7 +75,7 @@ function remember<T>(find: (words: string) => T): (words: string) => T {
   return (words) => {
     const before = known.get(words);
     if (before !== undefined) return before;
-    if (known.size >= REMEMBERED) known.clear();
+    if (known.size >= MAX_WIDTHS_KEPT) known.clear();
     const found = find(words);
     known.set(words, found);
     return found;

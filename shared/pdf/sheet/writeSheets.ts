@@ -49,7 +49,7 @@ export interface SheetFile {
   readonly bytes: Uint8Array;
 }
 
-export interface Sheets {
+export interface WrittenSheets {
   readonly files: readonly SheetFile[];
   /** What the person should know, each only once. */
   readonly notices: readonly string[];
@@ -61,7 +61,7 @@ export interface Sheets {
  *
  * The same input gives the same bytes. A fault of the art is handed on.
  */
-export async function writeSheets(input: SheetsInput): Promise<Result<Sheets>> {
+export async function writeSheets(input: SheetsInput): Promise<Result<WrittenSheets>> {
   const files: SheetFile[] = [];
   const notices = new Set<string>();
   for (const forms of groupByFile(input.work, input.forms)) {

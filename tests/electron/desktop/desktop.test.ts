@@ -72,7 +72,9 @@ describe('every call of the contract', () => {
     granted(await host.job.keep({ job: laid.job, file: place.chosen.file }));
     granted(await host.job.save({ file: place.chosen.file, job: laid.job }));
     expect((await host.recents.list()).map((r) => r.title)).toEqual(['Harvest supper']);
-    expect(await host.app.show({ title: 'Harvest supper', unsaved: true, off: [], labels: {} })).toBeNull();
+    expect(
+      await host.app.show({ title: 'Harvest supper', unsaved: true, disabled: [], labels: {} }),
+    ).toBeNull();
     expect([window.title, window.edited]).toEqual(['• Harvest supper – Turnlay', true]);
 
     // It is opened again, kept, and sent.
@@ -349,7 +351,7 @@ describe('the native menu', () => {
     await until(() => actions.length === 1);
     expect(actions).toEqual(['undo']);
     const labels = { undo: 'Undo Move piece' };
-    await rig.host.app.show({ title: '', unsaved: false, off: ['redo'], labels });
+    await rig.host.app.show({ title: '', unsaved: false, disabled: ['redo'], labels });
     expect(item('undo')).toMatchObject({ label: 'Undo Move piece', enabled: true });
     expect(item('redo')).toMatchObject({ label: 'Redo', enabled: false });
     expect([rig.window.title, rig.window.edited]).toEqual(['Turnlay', false]);

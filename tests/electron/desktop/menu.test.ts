@@ -22,7 +22,9 @@ vi.mock('electron', () => ({
 
 const chosen: ActionName[] = [];
 const show = (isMac: boolean): readonly MenuItem[] => {
-  showMenu({ off: ['undo'], labels: { redo: 'Redo Turn piece' } }, isMac, (action) => chosen.push(action));
+  showMenu({ disabled: ['undo'], labels: { redo: 'Redo Turn piece' } }, isMac, (action) =>
+    chosen.push(action),
+  );
   return shown.menu as readonly MenuItem[];
 };
 const itemsOf = (menu: readonly MenuItem[]) => menu.flatMap((m) => m.submenu ?? []);

@@ -4,7 +4,7 @@ import { decode } from 'fast-png';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { shareDone } from '../../../renderer/run/shareDone.ts';
 import type { FolderHandle, SendHandle } from '../../../shared/contract/handles.ts';
-import type { SendState, Sent } from '../../../shared/contract/sending.ts';
+import type { SendState, SentSheets } from '../../../shared/contract/sending.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { granted } from '../../kit/granted.ts';
 import {
@@ -43,7 +43,7 @@ async function endOf(handle: SendHandle): Promise<SendState> {
   return (await heard(rig, 'send', (told) => told.send === handle && told.state.at !== 'under-way')).state;
 }
 
-function sentOf(state: SendState): Sent {
+function sentOf(state: SendState): SentSheets {
   if (state.at !== 'done') throw new Error(JSON.stringify(state));
   return state.sent;
 }

@@ -13,7 +13,7 @@ import { WORKS } from '../../../shared/job/compareWorks.ts';
 import { designsOf, type Job, sheetOf } from '../../../shared/job/job.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import { formsOf } from '../../../shared/layout/forms.ts';
-import type { Finding } from '../../../shared/proof/finding.ts';
+import type { ProofFinding } from '../../../shared/proof/finding.ts';
 import { drawOddCard, type Oddness } from '../../kit/oddArt.ts';
 import { cutOut, hold, print, turned, unturned } from '../../kit/paper.ts';
 
@@ -295,7 +295,7 @@ describe('a sheet spoiled on purpose', () => {
     const MM = 72 / 25.4;
     // Outside the bleed, 9 pt from the trim, down to 2 mm and 5 mm more: the crop mark below the lower left corner.
     const white = { x: first.trim.x - 1, y: first.trim.y - 40, width: 2, height: 30, color: rgb(1, 1, 1) };
-    const spoil = async (draw: (page: PDFPage) => void): Promise<readonly Finding[]> => {
+    const spoil = async (draw: (page: PDFPage) => void): Promise<readonly ProofFinding[]> => {
       const clean = await readFile(paths[0]!);
       const document = await PDFDocument.load(clean);
       draw(document.getPage(0));

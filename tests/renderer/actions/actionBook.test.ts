@@ -6,7 +6,7 @@ import { ACTION_NAMES } from '../../../shared/contract/actions.ts';
 describe('the book of actions', () => {
   it('offers nothing while nobody can do anything', () => {
     const book = createActionBook();
-    expect(book.shown().off).toEqual(ACTION_NAMES);
+    expect(book.shown().disabled).toEqual(ACTION_NAMES);
     expect(book.run('undo')).toBe(false);
   });
 
@@ -30,10 +30,10 @@ describe('the book of actions', () => {
     let times = 0;
     page.write({ remove: { run: () => times++, can: false } });
     expect(book.run('remove')).toBe(false);
-    expect(book.shown().off).toContain('remove');
+    expect(book.shown().disabled).toContain('remove');
     page.write({ remove: { run: () => times++, can: true } });
     expect(book.run('remove')).toBe(true);
-    expect(book.shown().off).not.toContain('remove');
+    expect(book.shown().disabled).not.toContain('remove');
     expect(times).toBe(1);
   });
 

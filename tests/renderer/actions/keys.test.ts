@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import {
   actionFor,
   type Keyboard,
-  keyOf,
   type Pressed,
+  shortcutOf,
   typesInFields,
   writeKeys,
 } from '../../../renderer/actions/keys.ts';
@@ -75,7 +75,7 @@ describe('a pressed key', () => {
 
 describe('the keys', () => {
   it.each([linux, mac, browser])('are one for each action (%o)', (keyboard) => {
-    const keys = ACTION_NAMES.map((name) => keyOf(name, keyboard));
+    const keys = ACTION_NAMES.map((name) => shortcutOf(name, keyboard));
     expect(new Set(keys).size).toBe(ACTION_NAMES.length);
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { faceArtOf, keyOf, printedPart, toPiece } from '../../../renderer/art-pictures/faceArt.ts';
+import { faceArtKey, faceArtOf, printedPart, toPiece } from '../../../renderer/art-pictures/faceArt.ts';
 import {
   type PictureWish,
   planPictures,
@@ -112,9 +112,9 @@ describe('the art of a face', () => {
 
   it('is the same picture for the same page, trim and bleed, and another for any other', () => {
     const face = faceArtOf(job, 'Supper', 'back')!;
-    expect(keyOf({ ...face })).toBe(keyOf(face));
+    expect(faceArtKey({ ...face })).toBe(faceArtKey(face));
     for (const other of [{ page: 1 }, { rotate: 180 as const }, { bleed: 8 }, { trim: { ...trim, x: 21 } }]) {
-      expect(keyOf({ ...face, ...other })).not.toBe(keyOf(face));
+      expect(faceArtKey({ ...face, ...other })).not.toBe(faceArtKey(face));
     }
   });
 

@@ -1,19 +1,19 @@
 import { expect, it } from 'vitest';
 import { readDraft } from '../../../renderer/brief/readDraft.ts';
-import { draftOf, emptyDraft, sizeTyped, writtenOf } from '../../../renderer/draft/briefDraft.ts';
+import { briefDraftOf, emptyDraft, sizeTyped, writtenBriefOf } from '../../../renderer/draft/briefDraft.ts';
 import { readBrief } from '../../../shared/job/readBrief.ts';
 import { lengthOf } from '../../../shared/units/length.ts';
 import { supperJob } from '../kit/supperJob.ts';
 
 it('a brief that is made a draft and read again is the same brief', () => {
-  const read = readBrief(writtenOf(draftOf(supperJob.brief)));
+  const read = readBrief(writtenBriefOf(briefDraftOf(supperJob.brief)));
   expect(read).toEqual({ ok: true, value: supperJob.brief });
 });
 
 it('a plan that was taken is kept as long as its sheet stays what it made it', () => {
   const plan = { printer: 'Printer', feed: 'Tray', paper: 'Card', lies: 'upright' } as const;
   const brief = { ...supperJob.brief, plan };
-  const draft = draftOf(brief);
+  const draft = briefDraftOf(brief);
   expect(readDraft(draft)).toEqual({ ok: true, value: brief });
   const renamed = readDraft({ ...draft, title: 'Lunch' });
   expect(renamed.ok && renamed.value.plan).toEqual(plan);
@@ -28,7 +28,7 @@ it('a plan that was taken is kept as long as its sheet stays what it made it', (
 });
 
 it('a fraction stays as it was typed', () => {
-  const draft = draftOf(supperJob.brief);
+  const draft = briefDraftOf(supperJob.brief);
   const [piece] = draft.pieces;
   if (piece === undefined) throw new Error('The job has a piece');
   const read = readDraft({ ...draft, pieces: [{ ...piece, bleed: '1/8' }] });
@@ -42,7 +42,7 @@ it('a size says its unit once where one serves both', () => {
 
 it('every field that is wrong is told where it stands', () => {
   const draft = emptyDraft({ units: 'mm', theme: 'light', fileNames: '{job}', marks: true });
-  const piece = { ...draftOf(supperJob.brief).pieces[0], quantity: '', trim: 'large' };
+  const piece = { ...briefDraftOf(supperJob.brief).pieces[0], quantity: '', trim: 'large' };
   const empty = readDraft(draft);
   expect(empty.ok ? {} : Object.keys(empty.fault)).toEqual(expect.arrayContaining(['title', 'pieces']));
   const read = readDraft({ ...draft, title: 'Tags', pieces: [piece as (typeof draft.pieces)[number]] });

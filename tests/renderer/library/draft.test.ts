@@ -1,15 +1,15 @@
 // The draft of a library: what stands in the fields of its editor, and what is taken of it.
 import { describe, expect, it } from 'vitest';
 import type { DraftPrinter, LibraryDraft } from '../../../renderer/library/draft/draft.ts';
-import { draftOf } from '../../../renderer/library/draft/draftOf.ts';
+import { libraryDraftOf } from '../../../renderer/library/draft/draftOf.ts';
 import { inHundred, shareIn } from '../../../renderer/library/draft/hundredth.ts';
 import { takeDraft } from '../../../renderer/library/draft/takeDraft.ts';
-import { writtenOf } from '../../../renderer/library/draft/writtenOf.ts';
+import { writtenLibraryOf } from '../../../renderer/library/draft/writtenOf.ts';
 import { readLibraryFields } from '../../../shared/library/readLibrary.ts';
 import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
 
 const library = startingLibrary();
-const draft = draftOf(library);
+const draft = libraryDraftOf(library);
 const before = { library, draft };
 
 const withPrinter = (changed: Partial<DraftPrinter>, at = 0): LibraryDraft => ({
@@ -24,7 +24,7 @@ const withFeed = (changed: Partial<DraftPrinter['feeds'][number]>): LibraryDraft
 
 describe('a library that is made a draft and read again', () => {
   it('is the same library', () => {
-    expect(readLibraryFields(writtenOf(draft))).toEqual({ ok: true, value: library });
+    expect(readLibraryFields(writtenLibraryOf(draft))).toEqual({ ok: true, value: library });
   });
 
   it('keeps what rolls and parent sheets are cut to, each size with its unit', () => {

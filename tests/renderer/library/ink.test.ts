@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { addReading } from '../../../renderer/library/draft/addReading.ts';
 import type { DraftReading } from '../../../renderer/library/draft/draft.ts';
-import { draftOf } from '../../../renderer/library/draft/draftOf.ts';
+import { libraryDraftOf } from '../../../renderer/library/draft/draftOf.ts';
 import { takeDraft } from '../../../renderer/library/draft/takeDraft.ts';
 import { otherCaliper, otherWeight } from '../../../renderer/library/paper/otherMeasure.ts';
 import { sizesOffered } from '../../../renderer/library/paper/sizesOffered.ts';
@@ -11,7 +11,7 @@ import type { FittedInk } from '../../../shared/ink/inkModel.ts';
 import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
 
 const library = startingLibrary();
-const draft = draftOf(library);
+const draft = libraryDraftOf(library);
 const HAND_FED = 'printer Hand-fed sheet printer';
 const reading: DraftReading = {
   key: 'r',

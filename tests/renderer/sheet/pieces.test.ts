@@ -3,7 +3,7 @@ import { benchInWords, gestureInWords } from '../../../renderer/bench/inWords.ts
 import { edgeAt, pieceAt, piecesIn } from '../../../renderer/sheet/pieces/picking.ts';
 import { headInWords, nameInWords, placeInWords } from '../../../renderer/sheet/pieces/placeInWords.ts';
 import { seenFaces } from '../../../renderer/sheet/pieces/seenFaces.ts';
-import { movePieces, ontoArrangement, shownPieces } from '../../../renderer/sheet/pieces/shownPieces.ts';
+import { moveShownPieces, ontoArrangement, shownPieces } from '../../../renderer/sheet/pieces/shownPieces.ts';
 import { apply } from '../../../shared/geometry/transform.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { supperJob } from '../kit/supperJob.ts';
@@ -64,13 +64,13 @@ describe('the side that lies up', () => {
     const job: Job = { ...supperJob, arrangement: near };
     for (const side of [1, 2] as const) {
       const before = shownPieces(supperJob, side);
-      const moved = movePieces(before, job, side, new Set([0]));
+      const moved = moveShownPieces(before, job, side, new Set([0]));
       expect(moved[0]).toEqual(shownPieces(job, side)[0]);
       expect(moved.slice(1)).toEqual(before.slice(1));
     }
     // 10 pt are left between it and the card below, where each keeps a bleed of 5; the right end of it stands out by 8 pt,
     // and the last 3 of them lie clear of the other's half.
-    const [first] = movePieces(shownPieces(supperJob, 1), job, 1, new Set([0]));
+    const [first] = moveShownPieces(shownPieces(supperJob, 1), job, 1, new Set([0]));
     const foot = (x: number) =>
       Math.min(...first!.printed.flatMap((r) => (r.x < x && x < r.x + r.w ? [r.y] : [])));
     expect([foot(100), foot(386), foot(391), foot(394)]).toEqual([608, 608, 608, 604]);

@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   angleOfDrag,
+  cssMatrixOf,
   type Grip,
-  letGo,
-  matrixOf,
   type Pose,
   poseOf,
   see,
   showsOther,
   turnByEdge,
+  whereItFalls,
 } from '../../../shared/bench/turning.ts';
 import { numberFrom } from '../../kit/anyNumber.ts';
 
@@ -56,10 +56,10 @@ describe('turning by hand', () => {
   });
 
   it('falls back when it is let go before it stands upright, and turns over from there on', () => {
-    expect(letGo(0)).toBe('falls back');
-    expect(letGo(89.9)).toBe('falls back');
-    expect(letGo(90)).toBe('turns over');
-    expect(letGo(180)).toBe('turns over');
+    expect(whereItFalls(0)).toBe('falls back');
+    expect(whereItFalls(89.9)).toBe('falls back');
+    expect(whereItFalls(90)).toBe('turns over');
+    expect(whereItFalls(180)).toBe('turns over');
     expect(showsOther(89.9)).toBe(false);
     expect(showsOther(90)).toBe(true);
   });
@@ -126,7 +126,7 @@ describe('turning by hand', () => {
         coordinate,
         (grip, angle, page, x, y) => {
           const pose: Pose = poseOf(page, angle, grip, EYE);
-          const m = matrixOf(pose);
+          const m = cssMatrixOf(pose);
           const row = (r: number) => m[r]! * x + m[4 + r]! * y + m[8 + r]! * 0 + m[12 + r]!;
           const seen = see(pose, { x, y });
           expect(row(0) / row(3)).toBeCloseTo(seen.x, 6);

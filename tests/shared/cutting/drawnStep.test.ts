@@ -2,7 +2,7 @@
 // be 0.6 of its size wide, so that all sums can be done by hand.
 import { describe, expect, it } from 'vitest';
 import { drawStep } from '../../../shared/cutting/drawing.ts';
-import { hatch } from '../../../shared/cutting/hatch.ts';
+import { hatchLines } from '../../../shared/cutting/hatch.ts';
 import type { CutStep } from '../../../shared/cutting/order.ts';
 import { planCuts } from '../../../shared/cutting/planCuts.ts';
 import { gridToCut } from '../../kit/cutJobs.ts';
@@ -283,7 +283,7 @@ describe('the hatch of waste', () => {
   });
 
   it('is lines at 45 degrees, 5 pt apart along the edge, from edge to edge of what they fill', () => {
-    const { contours, stroke } = hatch({ x: 3, y: 4, w: 12, h: 7 }, { tone: 'soft', width: 0.4 });
+    const { contours, stroke } = hatchLines({ x: 3, y: 4, w: 12, h: 7 }, { tone: 'soft', width: 0.4 });
     // They would meet the lower edge at -2, 3 and 8 from the left; 13 is beyond it.
     expect(contours).toEqual([
       { from: { x: 3, y: 6 }, along: [{ x: 8, y: 11 }], closed: false },

@@ -1,7 +1,7 @@
 // The fewest cuts that free every piece, looked for in full and where there is no time to look.
 import { describe, expect, it } from 'vitest';
+import { fieldOf, wholeSheet } from '../../../shared/cutting/cuttingGrid.ts';
 import { fewestCuts } from '../../../shared/cutting/fewestCuts.ts';
-import { fieldOf, wholeSheet } from '../../../shared/cutting/field.ts';
 import { gridToCut, sheetToCut } from '../../kit/cutJobs.ts';
 
 const count = ({ sheet, arrangement }: ReturnType<typeof sheetToCut>, effort: number) => {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { opposite, wordsOfName } from '../../../shared/intake/faceWords.ts';
+import { oppositeFaceName, wordsOfName } from '../../../shared/intake/faceWords.ts';
 
 it.each([
   ['harvest-supper_front.pdf', 'Harvest supper', 'front'],
@@ -14,7 +14,7 @@ it.each([
 });
 
 it('only the front and the back of the same piece belong together', () => {
-  expect(opposite('card-front.pdf', 'Card_back.pdf')).toBe(true);
-  expect(opposite('card-back.pdf', 'card-front.pdf')).toBe(false);
-  expect(opposite('card-front.pdf', 'tag-back.pdf')).toBe(false);
+  expect(oppositeFaceName('card-front.pdf', 'Card_back.pdf')).toBe(true);
+  expect(oppositeFaceName('card-back.pdf', 'card-front.pdf')).toBe(false);
+  expect(oppositeFaceName('card-front.pdf', 'tag-back.pdf')).toBe(false);
 });

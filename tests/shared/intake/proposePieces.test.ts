@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { type Answers, proposePieces, type TakenFile } from '../../../shared/intake/proposePieces.ts';
+import { type IntakeAnswers, proposePieces, type TakenFile } from '../../../shared/intake/proposePieces.ts';
 import { plainPage, takenFile } from '../../kit/takenFile.ts';
 
 const card = plainPage(378, 522);
 const tag = plainPage(162, 270);
 
-function propose(files: readonly TakenFile[], answers: Answers = {}) {
+function propose(files: readonly TakenFile[], answers: IntakeAnswers = {}) {
   const { pieces, questions } = proposePieces(files, 'in', answers);
   const face = (f: { art: string; page: number } | undefined) =>
     f === undefined ? 'nothing' : `${f.art} ${f.page}`;

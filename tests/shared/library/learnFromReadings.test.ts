@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import type { RuleOfThumb } from '../../../shared/ink/inkModel.ts';
 import { learnFromReadings } from '../../../shared/library/learnFromReadings.ts';
-import type { InkReading, Printer } from '../../../shared/library/library.ts';
+import type { CounterReading, Printer } from '../../../shared/library/library.ts';
 import { readLibrary, writeLibrary } from '../../../shared/library/readLibrary.ts';
 import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
 
 const rule: RuleOfThumb = { source: 'rule-of-thumb', base: 1, perCoverage: 9, spread: 0.4 };
-const reading = (coverage: number): InkReading => ({
+const reading = (coverage: number): CounterReading => ({
   date: '2026-03-01',
   job: `Job covered ${coverage}`,
   area: 2,

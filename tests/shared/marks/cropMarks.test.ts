@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { grow } from '../../../shared/geometry/rect.ts';
 import type { Rect } from '../../../shared/geometry/space.ts';
-import { type Cell, cropMarks } from '../../../shared/marks/cropMarks.ts';
+import { cropMarks, type MarkedCell } from '../../../shared/marks/cropMarks.ts';
 import type { LineMark } from '../../../shared/marks/mark.ts';
 import type { MarksInput } from '../../../shared/marks/marksOf.ts';
 import { markedJobs } from '../../kit/markedJobs.ts';
@@ -10,7 +10,7 @@ import { markedJobs } from '../../kit/markedJobs.ts';
 const MM = 72 / 25.4;
 const sheet = { x: 0, y: 0, w: 1000, h: 1000 };
 
-const cell = (x: number, y: number, w: number, h: number, bleed: number): Cell => ({
+const cell = (x: number, y: number, w: number, h: number, bleed: number): MarkedCell => ({
   trim: { x, y, w, h },
   bleed: [grow({ x, y, w, h }, bleed)],
 });
@@ -194,11 +194,11 @@ interface Ray {
   readonly dx: number;
   readonly dy: number;
   /** The piece that it marks, from which it begins as far away as it should. */
-  readonly of: Cell;
+  readonly of: MarkedCell;
 }
 
 /** From every corner of a piece the two ways outward, starting where a mark may start. */
-function cornerRays(of: Cell): readonly Ray[] {
+function cornerRays(of: MarkedCell): readonly Ray[] {
   const { trim, bleed } = of;
   // A bleed with steps is cleared where the mark stands.
   const above = (x: number) => bleed.filter((r) => x >= r.x - 2 && x <= r.x + r.w + 2);
@@ -220,7 +220,7 @@ function cornerRays(of: Cell): readonly Ray[] {
 }
 
 /** Whether the least mark along this ray keeps clear of all bleeds and edges, with so much to spare: tried in steps. */
-function isFree(ray: Ray, cells: readonly Cell[], area: Rect, spare: number): boolean {
+function isFree(ray: Ray, cells: readonly MarkedCell[], area: Rect, spare: number): boolean {
   const others = cells.filter((cell) => cell !== ray.of);
   for (let step = 0; step <= 100; step++) {
     const x = ray.x + (ray.dx * 2 * MM * step) / 100;

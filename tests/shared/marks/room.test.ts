@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { holds, overlap } from '../../../shared/geometry/rect.ts';
 import { boundsOf, type Stamp } from '../../../shared/marks/mark.ts';
-import { CLEAR, findRoom, marginsAround, placeFirst } from '../../../shared/marks/room.ts';
+import { CLEARANCE_PT, findRoom, marginsAround, placeFirst } from '../../../shared/marks/room.ts';
 
 const margin = { x: 10, y: 100, w: 200, h: 30 };
 const middle = { x: 0.5, y: 0.5 };
@@ -11,7 +11,7 @@ describe('the margins around a block', () => {
   it('run from the edge of what can be printed to 2 pt before the bleeds', () => {
     const area = { x: 9, y: 21, w: 774, h: 1188 };
     const block = { x: 18, y: 90, w: 756, h: 1044 };
-    expect(CLEAR).toBe(2);
+    expect(CLEARANCE_PT).toBe(2);
     expect(marginsAround(area, block)).toEqual({
       lead: { x: 9, y: 1136, w: 774, h: 73 },
       tail: { x: 9, y: 21, w: 774, h: 67 },

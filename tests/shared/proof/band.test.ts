@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import {
-  type Area,
   blur,
   correlation,
   countOutliers,
   equalIn,
   isBlank,
   isFlat,
+  type PixelArea,
   squaredDifference,
   unmovedIn,
-  wholeOf,
+  wholeArea,
 } from '../../../shared/proof/band.ts';
 import type { Picture } from '../../../shared/proof/picture.ts';
 
@@ -23,7 +23,7 @@ function grey(size: number, level: (x: number, y: number) => number): Picture {
 }
 
 const white = grey(20, () => 255);
-const inside: Area = { left: 4, top: 4, right: 16, bottom: 16 };
+const inside: PixelArea = { left: 4, top: 4, right: 16, bottom: 16 };
 const dotAt = (x: number, y: number, level = 0) => grey(20, (u, v) => (u === x && v === y ? level : 255));
 
 describe('Two pictures', () => {
@@ -32,21 +32,21 @@ describe('Two pictures', () => {
       equalIn(
         white,
         grey(20, () => 253),
-        wholeOf(white),
+        wholeArea(white),
       ),
     ).toBe(true);
     expect(
       equalIn(
         white,
         grey(20, () => 252),
-        wholeOf(white),
+        wholeArea(white),
       ),
     ).toBe(false);
     expect(
       equalIn(
         grey(20, () => 252),
         white,
-        wholeOf(white),
+        wholeArea(white),
       ),
     ).toBe(false);
   });
@@ -187,7 +187,7 @@ describe('Strangers', () => {
     const green = { ...white, pixels: white.pixels.slice() };
     green.pixels[1] = 0;
     green.pixels[20 * 20 * 3 - 1] = 0;
-    expect(countOutliers(white, green, wholeOf(white), many)).toBe(2);
+    expect(countOutliers(white, green, wholeArea(white), many)).toBe(2);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wholeOf } from '../../../shared/proof/band.ts';
+import { wholeArea } from '../../../shared/proof/band.ts';
 import { haveOutliers } from '../../../shared/proof/outliers.ts';
 import type { Picture } from '../../../shared/proof/picture.ts';
 
@@ -15,7 +15,7 @@ function paperWith(isInk: (x: number, y: number) => boolean): Picture {
 }
 
 const blank = paperWith(() => false);
-const differs = (a: Picture, b: Picture) => haveOutliers(a, b, wholeOf(a));
+const differs = (a: Picture, b: Picture) => haveOutliers(a, b, wholeArea(a));
 
 describe('Outliers', () => {
   it('are five pixels close together, whichever of the two pictures has them; four may be grain', () => {

@@ -4,7 +4,7 @@ import { HEADS, type Head, type ReaderTurn } from '../../../shared/geometry/head
 import type { Turn } from '../../../shared/geometry/turn.ts';
 import type { FaceName, Position } from '../../../shared/layout/position.ts';
 import type { FaceView } from '../../../shared/proof/faceViews.ts';
-import type { Finding, ProofReport } from '../../../shared/proof/finding.ts';
+import type { ProofFinding, ProofReport } from '../../../shared/proof/finding.ts';
 import type { ProofJob } from '../../../shared/proof/job.ts';
 import { prove, type Sides } from '../../../shared/proof/prove.ts';
 import { drawnCases } from '../../kit/drawnCases.ts';
@@ -69,7 +69,7 @@ function run(job: ProofJob, pieces: readonly PaintedPiece[], sides: Sides, dpi =
   }
 }
 
-const brief = (findings: readonly Finding[]) =>
+const brief = (findings: readonly ProofFinding[]) =>
   findings.map((f) => ('position' in f ? `${f.kind} ${f.position}/${f.side}` : f.kind));
 
 const anyJob = fc.record({

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addStep, largestMove, NO_DISPLACEMENT } from '../../../shared/proof/displacement.ts';
+import { compose, largestMove, NO_DISPLACEMENT } from '../../../shared/proof/displacement.ts';
 import { shrink } from '../../../shared/proof/pyramid.ts';
 import { registerPicture } from '../../../shared/proof/registration.ts';
 import { observableDirections } from '../../../shared/proof/structure.ts';
@@ -125,7 +125,7 @@ describe('A displacement', () => {
 
   it('grows by a step that was taken on a coarser level', () => {
     const step = { dx: 1, dy: 1, xx: 0.01, xy: 0.02, yx: 0.03, yy: 0.04 };
-    const sum = addStep(d, step, 4);
+    const sum = compose(d, step, 4);
     expect(sum.dx).toBe(5);
     expect(sum.dy).toBe(2);
     expect([sum.xx, sum.xy, sum.yx, sum.yy].map((v) => Number(v.toFixed(6)))).toEqual([

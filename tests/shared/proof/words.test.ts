@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { checkSide, sameSize } from '../../../shared/proof/checkSide.ts';
-import type { Fault, Recognised } from '../../../shared/proof/finding.ts';
+import type { FaceFault, Recognised } from '../../../shared/proof/finding.ts';
 import { findingOf } from '../../../shared/proof/words.ts';
 
 const AT = { position: 3, side: 2, piece: 'Supper', face: 'back' } as const;
 const AS_IT_SHOULD: Recognised = { piece: 'Supper', face: 'back', turned: 0, mirrored: false };
 
-function said(fault: Fault, recognised: Partial<Recognised> | 'nothing' = {}): string {
+function said(fault: FaceFault, recognised: Partial<Recognised> | 'nothing' = {}): string {
   const seen = recognised === 'nothing' ? undefined : { ...AS_IT_SHOULD, ...recognised };
   const finding = findingOf(AT, fault, seen);
   expect(finding).toMatchObject({ ...AT, ...fault });
@@ -77,7 +77,7 @@ describe('A finding is said in one sentence', () => {
   });
 
   it('when the art is not what is printed', () => {
-    const differs = (share: number): Fault => ({ kind: 'art-differs', measured: { share } });
+    const differs = (share: number): FaceFault => ({ kind: 'art-differs', measured: { share } });
     expect(said(differs(0.127))).toBe(
       'the back of "Supper" differs from its art file in 12.7 % of its area.',
     );

@@ -5,7 +5,7 @@ import type { Feed, Library } from '../../../shared/library/library.ts';
 import { startingLibrary } from '../../../shared/library/startingLibrary.ts';
 import type { RunEvent } from '../../../shared/run/events.ts';
 import { learnFrom } from '../../../shared/run/learn.ts';
-import type { Run } from '../../../shared/run/run.ts';
+import type { PrintRun } from '../../../shared/run/run.ts';
 import { takeLearned } from '../../../shared/run/takeLearned.ts';
 import { drawnCases } from '../../kit/drawnCases.ts';
 import { plannedSupper, roundPlan } from '../../kit/plannedRuns.ts';
@@ -32,7 +32,7 @@ function libraryWith(hand: Feed['hand']): Library {
 }
 
 /** A finished run of so many good sheets, one up, with so many spoiled in pass 1. */
-function finished(needed: number, spoiledOnes: number, plan: Partial<typeof plannedSupper> = {}): Run {
+function finished(needed: number, spoiledOnes: number, plan: Partial<typeof plannedSupper> = {}): PrintRun {
   const designs = [{ piece: 'Supper', wanted: needed, perSheet: 1 }];
   const spoil = spoiledOnes === 0 ? [] : [spoiled(1, spoiledOnes, 'jam')];
   return runOf(

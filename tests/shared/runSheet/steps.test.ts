@@ -4,7 +4,7 @@ import { hasOneForm } from '../../../shared/geometry/work.ts';
 import { WORKS } from '../../../shared/job/compareWorks.ts';
 import type { Job } from '../../../shared/job/job.ts';
 import { nameJobFiles } from '../../../shared/job/nameJobFiles.ts';
-import { stepsOf } from '../../../shared/runSheet/steps.ts';
+import { runSteps } from '../../../shared/runSheet/steps.ts';
 import { granted } from '../../kit/granted.ts';
 import { cutOut, hold } from '../../kit/paper.ts';
 import { followSteps } from '../../kit/printerByTheSteps.ts';
@@ -58,7 +58,7 @@ const FEW: readonly (readonly [string, Job])[] = WORKS.flatMap((work) =>
 
 const DAY = '2026-03-01';
 const follow = (job: Job, sides = granted(nameJobFiles(job, DAY)).sides): Hands =>
-  followSteps(job, sides, stepsOf(job, sides));
+  followSteps(job, sides, runSteps(job, sides));
 
 const backed = (job: Job) => job.brief.pieces.filter(({ back }) => back !== undefined);
 const isTurned = (job: Job) => job.brief.work.style !== 'simplex' && backed(job).length > 0;

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { WORKS } from '../../../shared/job/compareWorks.ts';
 import type { Job } from '../../../shared/job/job.ts';
-import type { Block } from '../../../shared/pdf/document/block.ts';
+import type { PageBlock } from '../../../shared/pdf/document/block.ts';
 import { setDesigns, setFiles } from '../../../shared/runSheet/listings.ts';
 import { countTable, readingTable } from '../../../shared/runSheet/roomToWrite.ts';
 import { edgeAt } from '../../kit/paperInPasses.ts';
@@ -15,7 +15,7 @@ const kind = (name: string): Job => KINDS.find(([of]) => of.startsWith(name))![1
 const [CARD] = CARDS.pieces;
 
 /** What stands in the cells of a ruled table, row by row; the columns meet and fill the width. */
-function cellsOf(block: Block): readonly (readonly string[])[] {
+function cellsOf(block: PageBlock): readonly (readonly string[])[] {
   const frames = pathsIn(block.shapes)
     .map(extentOf)
     .filter(({ bottom, top }) => top > bottom);
@@ -34,7 +34,7 @@ function cellsOf(block: Block): readonly (readonly string[])[] {
   });
 }
 
-const stacked = (blocks: readonly Block[]) => blocks.flatMap((block) => cellsOf(block));
+const stacked = (blocks: readonly PageBlock[]) => blocks.flatMap((block) => cellsOf(block));
 
 describe('the files', () => {
   const told = (job: Job) => {

@@ -6,13 +6,13 @@ import type { PathShape } from '../../../shared/pdf/document/shape.ts';
 import { drawCode, linkTo } from '../../../shared/runSheet/jobCode.ts';
 import { lettersOf } from '../../../shared/runSheet/letters.ts';
 import { seenPasses } from '../../../shared/runSheet/seenPasses.ts';
-import { printsInWords, stepsOf } from '../../../shared/runSheet/steps.ts';
+import { printsInWords, runSteps } from '../../../shared/runSheet/steps.ts';
 import { stockFrom } from '../../../shared/runSheet/stock.ts';
 import { lengthOf, POINTS_PER } from '../../../shared/units/length.ts';
 import { CARDS, jobOf, KINDS } from '../../kit/ticketJobs.ts';
 
-const said = (job: Parameters<typeof stepsOf>[0]) =>
-  stepsOf(job, [])
+const said = (job: Parameters<typeof runSteps>[0]) =>
+  runSteps(job, [])
     .flatMap(({ steps }) => steps)
     .join('\n');
 

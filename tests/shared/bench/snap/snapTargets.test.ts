@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Dragged, Neighbour } from '../../../../shared/bench/snap/dragged.ts';
+import type { DraggedBox, Neighbour } from '../../../../shared/bench/snap/dragged.ts';
 import type { GuideKind, SnapTarget } from '../../../../shared/bench/snap/guide.ts';
 import { snapTargets } from '../../../../shared/bench/snap/snapTargets.ts';
 import type { Work } from '../../../../shared/geometry/work.ts';
@@ -8,8 +8,8 @@ import type { Work } from '../../../../shared/geometry/work.ts';
 const size = { w: 792, h: 1224 };
 const card = { w: 360, h: 504 };
 const unprintable = { lead: 14.4, tail: 21.6, left: 9, right: 9 };
-const loose: Dragged = { size: card, bleed: 9, partnered: false };
-const partnered: Dragged = { ...loose, partnered: true };
+const loose: DraggedBox = { size: card, bleed: 9, partnered: false };
+const partnered: DraggedBox = { ...loose, partnered: true };
 const sheetTurn: Work = { style: 'work-and-back', turn: 'side-to-side' };
 
 const neighbour = (x: number, y: number, name = 'position 2'): Neighbour => ({
@@ -19,7 +19,7 @@ const neighbour = (x: number, y: number, name = 'position 2'): Neighbour => ({
 
 function targets(
   work: Work,
-  dragged: Dragged,
+  dragged: DraggedBox,
   others: readonly Neighbour[],
   kind: GuideKind,
   axis: 'x' | 'y' = 'x',
@@ -147,7 +147,7 @@ describe('a neighbour', () => {
   });
 
   it('is kept in line with by either edge and by the middle', () => {
-    const small: Dragged = { ...loose, size: { w: 100, h: 504 } };
+    const small: DraggedBox = { ...loose, size: { w: 100, h: 504 } };
     const found = targets(sheetTurn, small, [neighbour(400, 100)], 'in-line');
     expect(found.map((t) => [t.at, t.lines])).toEqual([
       [400, [400]],
@@ -158,7 +158,7 @@ describe('a neighbour', () => {
   });
 
   it('has its mirror across the axis of the turn', () => {
-    const small: Dragged = { ...loose, size: { w: 100, h: 504 } };
+    const small: DraggedBox = { ...loose, size: { w: 100, h: 504 } };
     const found = targets(sheetTurn, small, [neighbour(400, 100)], 'mirror');
     // The card from 400 to 760 falls on 32 to 392 behind.
     expect(found.map((t) => [t.at, t.lines])).toEqual([

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Edges } from '../../../../shared/geometry/space.ts';
 import type { ArtPage } from '../../../../shared/pdf/art/artPage.ts';
 import { checkBleed } from '../../../../shared/pdf/art/checkBleed.ts';
-import { FIT } from '../../../../shared/pdf/art/fit.ts';
+import { FIT_TOLERANCE_PT } from '../../../../shared/pdf/art/fit.ts';
 import { CARD, writePages } from '../../../kit/pdfs.ts';
 import { opened } from '../../../kit/placed.ts';
 
@@ -24,8 +24,8 @@ describe('the bleed of a page', () => {
 
   it('may fall short by a quarter of a millimetre and no more', async () => {
     for (const edge of ['left', 'right', 'top', 'bottom'] as const) {
-      expect((await check({ [edge]: 9 - FIT + 0.001 })).ok).toBe(true);
-      expect((await check({ [edge]: 9 - FIT - 0.001 })).ok).toBe(false);
+      expect((await check({ [edge]: 9 - FIT_TOLERANCE_PT + 0.001 })).ok).toBe(true);
+      expect((await check({ [edge]: 9 - FIT_TOLERANCE_PT - 0.001 })).ok).toBe(false);
     }
   });
 
@@ -41,7 +41,12 @@ describe('the bleed of a page', () => {
         where: 'supper.pdf',
       },
     });
-    const nearly = await check({ left: FIT, right: FIT, top: -1, bottom: FIT });
+    const nearly = await check({
+      left: FIT_TOLERANCE_PT,
+      right: FIT_TOLERANCE_PT,
+      top: -1,
+      bottom: FIT_TOLERANCE_PT,
+    });
     expect(nearly).toMatchObject({ fault: { message: expect.stringContaining('There is no bleed') } });
   });
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { HEADS, type Head, lying } from '../../../../shared/geometry/head.ts';
 import { findTrim, type TrimWish } from '../../../../shared/pdf/art/findTrim.ts';
-import { FIT } from '../../../../shared/pdf/art/fit.ts';
+import { FIT_TOLERANCE_PT } from '../../../../shared/pdf/art/fit.ts';
 import { drawnCases } from '../../../kit/drawnCases.ts';
 import { type Box, type PageParts, writePages } from '../../../kit/pdfs.ts';
 import { opened } from '../../../kit/placed.ts';
@@ -68,13 +68,22 @@ describe('a page with a TrimBox', () => {
   });
 
   it('may differ by a quarter of a millimetre, which is halved, and by no more', async () => {
-    const larger = await trimOf({ media: [0, 0, 450, 600], trim: [30, 20, 390 + FIT - 0.001, 524] });
+    const larger = await trimOf({
+      media: [0, 0, 450, 600],
+      trim: [30, 20, 390 + FIT_TOLERANCE_PT - 0.001, 524],
+    });
     expect(larger.trim).toMatchObject({ w: 360, h: 504, y: 20 });
-    expect(larger.trim.x).toBeCloseTo(30 + FIT / 2, 3);
-    expect(FIT).toBeCloseTo(0.7087, 4);
-    const fault = await faultOf({ media: [0, 0, 450, 600], trim: [30, 20, 390 + FIT + 0.001, 524] });
+    expect(larger.trim.x).toBeCloseTo(30 + FIT_TOLERANCE_PT / 2, 3);
+    expect(FIT_TOLERANCE_PT).toBeCloseTo(0.7087, 4);
+    const fault = await faultOf({
+      media: [0, 0, 450, 600],
+      trim: [30, 20, 390 + FIT_TOLERANCE_PT + 0.001, 524],
+    });
     expect(fault.code).toBe('art-size-wrong');
-    const taller = await faultOf({ media: [0, 0, 450, 600], trim: [30, 20, 390, 524 + FIT + 0.001] });
+    const taller = await faultOf({
+      media: [0, 0, 450, 600],
+      trim: [30, 20, 390, 524 + FIT_TOLERANCE_PT + 0.001],
+    });
     expect(taller.code).toBe('art-size-wrong');
   });
 
@@ -158,10 +167,10 @@ describe('a page without a TrimBox', () => {
 
   it('may differ by a quarter of a millimetre and no more', async () => {
     for (const [w, h] of [
-      [FIT, 0],
-      [-FIT, 0],
-      [0, FIT],
-      [0, -FIT],
+      [FIT_TOLERANCE_PT, 0],
+      [-FIT_TOLERANCE_PT, 0],
+      [0, FIT_TOLERANCE_PT],
+      [0, -FIT_TOLERANCE_PT],
     ] as const) {
       const found = await trimOf({ media: [0, 0, 378 + 0.99 * w, 522 + 0.99 * h] });
       expect(found.trim.x).toBeCloseTo(9 + 0.495 * w, 9);
@@ -294,7 +303,7 @@ describe('what the brief says of a page', () => {
   it('may not put the trim off the page, by more than a quarter of a millimetre', async () => {
     const at = (x: number, y: number) => find({ media: [0, 0, 612, 792] }, { ...WISH, trimAt: { x, y } });
     expect((await at(612 - 360, 792 - 504)).ok).toBe(true);
-    expect((await at(-FIT, 0)).ok).toBe(true);
+    expect((await at(-FIT_TOLERANCE_PT, 0)).ok).toBe(true);
     for (const [x, y] of [
       [-1, 0],
       [0, -1],

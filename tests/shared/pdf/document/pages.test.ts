@@ -1,13 +1,20 @@
 // Blocks, shapes and pages: where they come to lie, and the file that is written of them.
 import { describe, expect, it } from 'vitest';
 import { officeFaces } from '../../../../electron/ticket/officeFaces.ts';
-import { type Block, below, beside, indent, place, space } from '../../../../shared/pdf/document/block.ts';
+import {
+  below,
+  beside,
+  indent,
+  type PageBlock,
+  place,
+  space,
+} from '../../../../shared/pdf/document/block.ts';
 import { drawShape } from '../../../../shared/pdf/document/drawShape.ts';
 import {
   type Furniture,
   fillPages,
   heightOf,
-  PAGE_MARGIN,
+  PAGE_MARGIN_PT,
   type Passage,
   pageRoom,
 } from '../../../../shared/pdf/document/fillPages.ts';
@@ -27,7 +34,7 @@ import { ask, picturesOf } from '../../../kit/readBack.ts';
 const ink = { tone: 'ink', width: 1 } as const;
 
 /** A block that is one filled box. */
-const solid = (w: number, h: number): Block => ({
+const solid = (w: number, h: number): PageBlock => ({
   w,
   h,
   shapes: [box({ x: 0, y: -h, w, h }, { fill: 'ink' })],
@@ -117,7 +124,7 @@ describe('shapes', () => {
 describe('pages', () => {
   const paper = { w: 200, h: 300 };
   const furniture: Furniture = { head: () => solid(10, 6), foot: () => solid(10, 4) };
-  const room = 300 - 2 * PAGE_MARGIN - 10;
+  const room = 300 - 2 * PAGE_MARGIN_PT - 10;
   const passage = (...heights: readonly number[]): Passage => ({
     blocks: heights.map((h) => solid(20, h)),
     gap: 2,
@@ -128,7 +135,7 @@ describe('pages', () => {
     fillPages(paper, passages, furniture).map((shapes) =>
       topsOf(shapes)
         .slice(1, -1)
-        .map(({ top }) => 300 - PAGE_MARGIN - 6 - top),
+        .map(({ top }) => 300 - PAGE_MARGIN_PT - 6 - top),
     );
 
   it('are filled from the top, and a passage that has no room goes whole to the next', () => {
@@ -153,7 +160,7 @@ describe('pages', () => {
   it('have their head at the upper margin and their foot at the lower one', () => {
     const [shapes] = fillPages(paper, [passage(10)], furniture);
     const tops = topsOf(shapes!).map(({ top }) => top);
-    expect([tops[0], tops.at(-1)]).toEqual([300 - PAGE_MARGIN, PAGE_MARGIN + 4]);
+    expect([tops[0], tops.at(-1)]).toEqual([300 - PAGE_MARGIN_PT, PAGE_MARGIN_PT + 4]);
   });
 
   it('are A4 or Letter', () => {

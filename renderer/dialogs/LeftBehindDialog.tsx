@@ -1,28 +1,28 @@
 // Jobs that were left unsaved when the program ended: each can be taken up or let go.
 import { useEffect } from 'react';
-import type { Kept } from '../../shared/contract/openJob.ts';
-import { Answers, Box } from '../controls/Box.tsx';
+import type { UnsavedJob } from '../../shared/contract/openJob.ts';
 import { Button } from '../controls/Button.tsx';
+import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
 import { ask } from '../desk/ask.ts';
-import { letGo, takeUp } from '../desk/opening.ts';
+import { discardUnsaved, takeUp } from '../desk/opening.ts';
 import { mayPutAway } from '../desk/saving.ts';
 import { whenInWords } from '../desk/whenInWords.ts';
 import { useApp } from '../state/store.ts';
 
-export function LeftBehindBox({ onClose }: { readonly onClose: () => void }) {
+export function LeftBehindDialog({ onClose }: { readonly onClose: () => void }) {
   const kept = useApp((s) => s.kept);
   const none = kept.length === 0;
   // biome-ignore lint/correctness/useExhaustiveDependencies: it closes once when the last is gone.
   useEffect(() => {
     if (none) onClose();
   }, [none]);
-  const takeThis = async (job: Kept) => {
+  const takeThis = async (job: UnsavedJob) => {
     if (!(await mayPutAway())) return;
     onClose();
     await takeUp(job.kept);
   };
   return (
-    <Box title="Left unsaved" onClose={onClose}>
+    <Dialog title="Left unsaved" onClose={onClose}>
       <p>The program ended before these were saved. Nothing of them is lost.</p>
       <ul className="kept">
         {kept.map((job) => (
@@ -43,14 +43,14 @@ export function LeftBehindBox({ onClose }: { readonly onClose: () => void }) {
           </li>
         ))}
       </ul>
-      <Answers>
+      <DialogAnswers>
         <Button onPress={onClose}>Later</Button>
-      </Answers>
-    </Box>
+      </DialogAnswers>
+    </Dialog>
   );
 }
 
-async function throwAway({ kept, title }: Kept): Promise<void> {
+async function throwAway({ kept, title }: UnsavedJob): Promise<void> {
   const answer = await ask({
     title: 'Throw it away?',
     says: `What was kept of “${title}” is lost for good.`,
@@ -60,5 +60,5 @@ async function throwAway({ kept, title }: Kept): Promise<void> {
     ],
     urgent: true,
   });
-  if (answer === 'throw') await letGo(kept);
+  if (answer === 'throw') await discardUnsaved(kept);
 }

@@ -1,13 +1,13 @@
 // The printers and papers of the studio: a list of them at the left, what is chosen at the right.
 import { useState } from 'react';
 import { useStore } from 'zustand';
-import { Box } from '../controls/Box.tsx';
+import { Dialog } from '../controls/Dialog.tsx';
 import { ask } from '../desk/ask.ts';
 import { keepLibrary } from '../desk/library.ts';
 import { app } from '../state/store.ts';
-import { Entry } from './Entry.tsx';
 import { EntryList } from './EntryList.tsx';
 import { type Editor, openEditor } from './editor.ts';
+import { LibraryEntryForm } from './LibraryEntryForm.tsx';
 import { LibraryFoot } from './LibraryFoot.tsx';
 import { useEditorKeys } from './useEditorKeys.ts';
 import './library.css';
@@ -18,7 +18,7 @@ interface LibraryBoxProps {
   readonly onClose: () => void;
 }
 
-export function LibraryBox({ printer, onClose }: LibraryBoxProps) {
+export function LibraryDialog({ printer, onClose }: LibraryBoxProps) {
   const [editor] = useState(() => openEditor(app.getState().library, keepLibrary, printer));
   const { editing } = useStore(editor.state);
   useEditorKeys(editor);
@@ -27,7 +27,7 @@ export function LibraryBox({ printer, onClose }: LibraryBoxProps) {
     if (await mayClose(editor)) onClose();
   };
   return (
-    <Box title="Printers and papers" width="whole" onClose={() => void close()}>
+    <Dialog title="Printers and papers" width="whole" onClose={() => void close()}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: it only hears what the fields inside it do. */}
       <div
         className="library"
@@ -37,10 +37,10 @@ export function LibraryBox({ printer, onClose }: LibraryBoxProps) {
         }}
       >
         <EntryList editor={editor} editing={editing} />
-        <Entry editor={editor} editing={editing} />
+        <LibraryEntryForm editor={editor} editing={editing} />
         <LibraryFoot editor={editor} onDone={() => void close()} />
       </div>
-    </Box>
+    </Dialog>
   );
 }
 

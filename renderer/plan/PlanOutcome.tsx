@@ -11,7 +11,7 @@ import { Note } from '../controls/Note.tsx';
 import { app, useJob } from '../state/store.ts';
 
 /** `offer`: what a fresh layout in the chosen way would hold; none where there is none. */
-export function Outcome({ offer }: { readonly offer: WorkOffer | undefined }) {
+export function PlanOutcome({ offer }: { readonly offer: WorkOffer | undefined }) {
   const job = useJob();
   const count = countJob(job);
   const laid = job.arrangement.length;

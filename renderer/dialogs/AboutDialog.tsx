@@ -1,17 +1,18 @@
 // What the program is, what it runs on here, and whose work it holds under which licences.
-import { Answers, Box } from '../controls/Box.tsx';
+
 import { Button } from '../controls/Button.tsx';
-import { Mark } from '../controls/Mark.tsx';
+import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
+import { Logo } from '../controls/Logo.tsx';
 import { useApp } from '../state/store.ts';
 import { OthersWork } from './OthersWork.tsx';
 
-export function AboutBox({ onClose }: { readonly onClose: () => void }) {
+export function AboutDialog({ onClose }: { readonly onClose: () => void }) {
   const begun = useApp((s) => s.begun);
   if (begun === undefined) return null;
   return (
-    <Box title="Turnlay" onClose={onClose}>
+    <Dialog title="Turnlay" onClose={onClose}>
       <div className="about">
-        <Mark />
+        <Logo />
         <div>
           <p>
             Lays out, proves and sends two-sided jobs on cut sheets, so that every back lands behind its own
@@ -24,11 +25,11 @@ export function AboutBox({ onClose }: { readonly onClose: () => void }) {
         </div>
       </div>
       <OthersWork shell={begun.shell} />
-      <Answers>
+      <DialogAnswers>
         <Button kind="main" onPress={onClose}>
           Done
         </Button>
-      </Answers>
-    </Box>
+      </DialogAnswers>
+    </Dialog>
   );
 }

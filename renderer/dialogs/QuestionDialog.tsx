@@ -1,20 +1,21 @@
 // A question that must be answered before work goes on.
-import { Answers, Box } from '../controls/Box.tsx';
-import { Button } from '../controls/Button.tsx';
-import type { Question } from '../state/boxes.ts';
 
-export function QuestionBox({
+import { Button } from '../controls/Button.tsx';
+import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
+import type { QuestionShown } from '../state/dialogs.ts';
+
+export function QuestionDialog({
   question,
   answer,
 }: {
-  readonly question: Question;
+  readonly question: QuestionShown;
   readonly answer: (is: string) => void;
 }) {
   const { title, says, answers, urgent = false } = question;
   return (
-    <Box title={title} width="narrow" urgent={urgent} onClose={() => answer(answers[0]?.is ?? '')}>
+    <Dialog title={title} width="narrow" urgent={urgent} onClose={() => answer(answers[0]?.is ?? '')}>
       <p>{says}</p>
-      <Answers>
+      <DialogAnswers>
         {answers.map((a, i) => (
           <Button
             key={a.is}
@@ -25,7 +26,7 @@ export function QuestionBox({
             {a.label}
           </Button>
         ))}
-      </Answers>
-    </Box>
+      </DialogAnswers>
+    </Dialog>
   );
 }

@@ -15,14 +15,14 @@ export interface Part extends Bounds {
 export type LineWay = 'up' | 'across';
 
 /** The lines of a sheet, at its edges and along every trim, and its pieces between them. */
-export interface Field {
+export interface CuttingGrid {
   /** Where the lines lie, rising, in pt. */
   readonly at: Readonly<Record<LineWay, readonly number[]>>;
   readonly trims: readonly Bounds[];
 }
 
 /** Lines that no person can tell apart are one line. Pieces lie on the sheet, the tolerance granted. */
-export function fieldOf(sheet: Size, trims: readonly Rect<'side1'>[]): Field {
+export function fieldOf(sheet: Size, trims: readonly Rect<'side1'>[]): CuttingGrid {
   const up = distinct([0, sheet.w, ...trims.flatMap((t) => [t.x, t.x + t.w])], sheet.w);
   const across = distinct([0, sheet.h, ...trims.flatMap((t) => [t.y, t.y + t.h])], sheet.h);
   return {
@@ -54,7 +54,7 @@ function lineNear(lines: readonly number[], place: number): number {
 }
 
 /** The whole sheet. */
-export function wholeSheet(field: Field): Part {
+export function wholeSheet(field: CuttingGrid): Part {
   const { up, across } = field.at;
   return {
     left: 0,
@@ -66,34 +66,34 @@ export function wholeSheet(field: Field): Part {
 }
 
 /** Whether the edge of this part is an edge of the untrimmed sheet. */
-export function isRaw(field: Field, part: Bounds, edge: SheetEdge): boolean {
+export function isRaw(field: CuttingGrid, part: Bounds, edge: SheetEdge): boolean {
   return part[edge] === wholeSheet(field)[edge];
 }
 
 /** Where the line of this number lies, in pt. */
-export function placeOf(field: Field, way: LineWay, line: number): number {
+export function placeOnSheet(field: CuttingGrid, way: LineWay, line: number): number {
   const place = field.at[way][line];
   if (place === undefined) throw new Error(`There is no line number ${line} ${way} the sheet`);
   return place;
 }
 
 /** A part on side 1, in pt. */
-export function areaOf(field: Field, part: Bounds): Rect<'side1'> {
-  const x = placeOf(field, 'up', part.left);
-  const y = placeOf(field, 'across', part.tail);
+export function areaOf(field: CuttingGrid, part: Bounds): Rect<'side1'> {
+  const x = placeOnSheet(field, 'up', part.left);
+  const y = placeOnSheet(field, 'across', part.tail);
   return {
     x,
     y,
-    w: placeOf(field, 'up', part.right) - x,
-    h: placeOf(field, 'across', part.lead) - y,
+    w: placeOnSheet(field, 'up', part.right) - x,
+    h: placeOnSheet(field, 'across', part.lead) - y,
   };
 }
 
 /** The lines around the pieces of a part, of which there is at least one. */
-export function boundsOf(field: Field, pieces: readonly number[]): Bounds {
+export function boundsOfPieces(field: CuttingGrid, pieces: readonly number[]): Bounds {
   let [left, right, tail, lead] = [Infinity, 0, Infinity, 0];
   for (const piece of pieces) {
-    const trim = trimOf(field, piece);
+    const trim = trimOfPiece(field, piece);
     left = Math.min(left, trim.left);
     right = Math.max(right, trim.right);
     tail = Math.min(tail, trim.tail);
@@ -103,24 +103,24 @@ export function boundsOf(field: Field, pieces: readonly number[]): Bounds {
 }
 
 /** The lines around a piece. */
-export function trimOf(field: Field, piece: number): Bounds {
+export function trimOfPiece(field: CuttingGrid, piece: number): Bounds {
   const trim = field.trims[piece];
   if (trim === undefined) throw new Error(`There is no piece number ${piece}`);
   return trim;
 }
 
 /** Where a part begins and ends in one direction, as numbers of lines. */
-export function spanOf(bounds: Bounds, way: LineWay): readonly [number, number] {
+export function spanOfTrim(bounds: Bounds, way: LineWay): readonly [number, number] {
   return way === 'up' ? [bounds.left, bounds.right] : [bounds.tail, bounds.lead];
 }
 
 /** The lines inside a part, rising, that lie along a trim and run through none of its pieces. */
-export function clearLines(field: Field, part: Part, way: LineWay): readonly number[] {
-  const [first, last] = spanOf(part, way);
+export function clearLines(field: CuttingGrid, part: Part, way: LineWay): readonly number[] {
+  const [first, last] = spanOfTrim(part, way);
   const trims = new Set<number>();
   const blocked = new Int32Array(last - first + 2);
   for (const piece of part.pieces) {
-    const [from, to] = spanOf(trimOf(field, piece), way);
+    const [from, to] = spanOfTrim(trimOfPiece(field, piece), way);
     trims.add(from).add(to);
     blocked[from + 1 - first] = (blocked[from + 1 - first] ?? 0) + 1;
     blocked[to - first] = (blocked[to - first] ?? 0) - 1;
@@ -135,11 +135,11 @@ export function clearLines(field: Field, part: Part, way: LineWay): readonly num
 }
 
 /** The two parts that a cut along a clear line leaves, the one on its left or tail side first. */
-export function partAt(field: Field, part: Part, way: LineWay, line: number): readonly [Part, Part] {
+export function partAt(field: CuttingGrid, part: Part, way: LineWay, line: number): readonly [Part, Part] {
   const before: number[] = [];
   const after: number[] = [];
   for (const piece of part.pieces) {
-    const isBefore = spanOf(trimOf(field, piece), way)[1] <= line;
+    const isBefore = spanOfTrim(trimOfPiece(field, piece), way)[1] <= line;
     (isBefore ? before : after).push(piece);
   }
   const [end, start] = way === 'up' ? (['right', 'left'] as const) : (['lead', 'tail'] as const);
@@ -150,13 +150,13 @@ export function partAt(field: Field, part: Part, way: LineWay, line: number): re
 }
 
 /** A name for a part that no other part of the same sheet has. */
-export function keyOf({ left, right, tail, lead }: Bounds): string {
+export function partKey({ left, right, tail, lead }: Bounds): string {
   return `${left} ${right} ${tail} ${lead}`;
 }
 
 /** Whether nothing is left to cut: the part is waste, or just one piece. */
-export function isDone(field: Field, part: Part): boolean {
+export function isDone(field: CuttingGrid, part: Part): boolean {
   const [first, another] = part.pieces;
   if (first === undefined) return true;
-  return another === undefined && keyOf(boundsOf(field, [first])) === keyOf(part);
+  return another === undefined && partKey(boundsOfPieces(field, [first])) === partKey(part);
 }

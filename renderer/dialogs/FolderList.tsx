@@ -28,7 +28,7 @@ export function FolderList({ listing, many, marked, onMark, onFolder, onFile }: 
   return (
     <div className="folder">
       <div className="folder-head">
-        <Button kind="quiet" off={up === undefined} onPress={() => up && onFolder(up.folder)}>
+        <Button kind="quiet" disabled={up === undefined} onPress={() => up && onFolder(up.folder)}>
           Up
         </Button>
         <span className="folder-place" title={folder.place}>

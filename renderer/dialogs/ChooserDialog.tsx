@@ -3,12 +3,12 @@ import { type ReactNode, useCallback, useEffect, useState } from 'react';
 import type { FileKind, Listing } from '../../shared/contract/choosing.ts';
 import type { FileEntry, FolderHandle } from '../../shared/contract/handles.ts';
 import type { Fault } from '../../shared/fault/result.ts';
-import { Answers, Box } from '../controls/Box.tsx';
 import { Button } from '../controls/Button.tsx';
+import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
 import { Field } from '../controls/Field.tsx';
 import { FaultNote } from '../controls/Note.tsx';
 import { host } from '../hostClient/host.ts';
-import type { Chosen, Looking } from '../state/boxes.ts';
+import type { ChooserTarget, ChosenFiles } from '../state/dialogs.ts';
 import { FolderList } from './FolderList.tsx';
 
 const TITLES: Readonly<Record<FileKind, string>> = {
@@ -18,12 +18,12 @@ const TITLES: Readonly<Record<FileKind, string>> = {
   library: 'Choose a library',
 };
 
-export function ChooserBox({
+export function ChooserDialog({
   looking,
   choose,
 }: {
-  readonly looking: Looking;
-  readonly choose: (chosen: Chosen) => void;
+  readonly looking: ChooserTarget;
+  readonly choose: (chosen: ChosenFiles) => void;
 }) {
   const [listing, setListing] = useState<Listing | undefined>(undefined);
   /** Nothing is chosen while another folder is being opened: what would be taken is the one before. */
@@ -49,7 +49,7 @@ export function ChooserBox({
   }, [look]);
 
   return (
-    <Box title={titleOf(looking)} width="broad" onClose={() => choose(undefined)}>
+    <Dialog title={titleOf(looking)} width="broad" onClose={() => choose(undefined)}>
       {fault !== undefined && <FaultNote fault={fault} />}
       {listing !== undefined && (
         <FolderList
@@ -71,11 +71,11 @@ export function ChooserBox({
         choose={choose}
         onFault={setFault}
       />
-    </Box>
+    </Dialog>
   );
 }
 
-function titleOf(looking: Looking): string {
+function titleOf(looking: ChooserTarget): string {
   switch (looking.for) {
     case 'files':
       return TITLES[looking.kind];
@@ -87,10 +87,10 @@ function titleOf(looking: Looking): string {
 }
 
 interface FinishProps {
-  readonly looking: Looking;
+  readonly looking: ChooserTarget;
   readonly listing: Listing | undefined;
   readonly marked: readonly FileEntry[];
-  readonly choose: (chosen: Chosen) => void;
+  readonly choose: (chosen: ChosenFiles) => void;
   readonly onFault: (fault: Fault) => void;
 }
 
@@ -106,12 +106,12 @@ function Finish({ looking, listing, marked, choose, onFault }: FinishProps) {
   const last = (label: string, off: boolean, onPress: () => void, before?: ReactNode) => (
     <>
       {before}
-      <Answers>
+      <DialogAnswers>
         <Button onPress={() => choose(undefined)}>Cancel</Button>
-        <Button kind="main" off={off} onPress={onPress}>
+        <Button kind="main" disabled={off} onPress={onPress}>
           {label}
         </Button>
-      </Answers>
+      </DialogAnswers>
     </>
   );
   switch (looking.for) {
@@ -170,7 +170,7 @@ function NewFolder({
         onEnter={() => void make()}
         autoFocus
       />
-      <Button off={name.trim() === ''} onPress={() => void make()}>
+      <Button disabled={name.trim() === ''} onPress={() => void make()}>
         Make it
       </Button>
     </div>

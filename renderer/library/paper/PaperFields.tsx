@@ -1,7 +1,7 @@
 // A paper: how heavy and thick it is, what its sides are like, and what it can be bought as.
 import type { Unit } from '../../../shared/units/length.ts';
 import { Button } from '../../controls/Button.tsx';
-import { OneOf } from '../../controls/Choice.tsx';
+import { Select } from '../../controls/Choice.tsx';
 import { Tick } from '../../controls/Tick.tsx';
 import type { DraftPaper } from '../draft/draft.ts';
 import { EntryField } from '../EntryField.tsx';
@@ -16,7 +16,7 @@ interface PaperFormProps extends EntryProps<DraftPaper> {
   readonly units: Unit;
 }
 
-export function PaperForm({ currency, units, ...props }: PaperFormProps) {
+export function PaperFields({ currency, units, ...props }: PaperFormProps) {
   const { value, field, wrongs, type, take } = props;
   const { forms, coated } = value;
   const formList = listIn(props, `${field}.forms`, forms, (changed) => ({ forms: changed }));
@@ -55,7 +55,7 @@ export function PaperForm({ currency, units, ...props }: PaperFormProps) {
         />
       </div>
       <div className="fields">
-        <OneOf
+        <Select
           label="Coated"
           value={coated}
           options={[

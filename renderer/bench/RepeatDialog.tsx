@@ -7,15 +7,15 @@ import { edit } from '../../shared/job/edit.ts';
 import { type Length, points } from '../../shared/units/length.ts';
 import { readLength } from '../../shared/units/read.ts';
 import { showLength } from '../../shared/units/show.ts';
-import { Answers, Box } from '../controls/Box.tsx';
 import { Button } from '../controls/Button.tsx';
-import { type Option, SideBySide } from '../controls/Choice.tsx';
+import { type Option, RadioButtons } from '../controls/Choice.tsx';
+import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
 import { Field } from '../controls/Field.tsx';
 import { FaultNote } from '../controls/Note.tsx';
 import { app, useApp } from '../state/store.ts';
 import { useSettledJob } from './useSettledJob.ts';
 
-export function RepeatBox({ onClose }: { readonly onClose: () => void }) {
+export function RepeatDialog({ onClose }: { readonly onClose: () => void }) {
   const job = useSettledJob();
   const positions = useApp((s) => s.selection);
   const { units, gutter } = job.brief;
@@ -45,7 +45,7 @@ export function RepeatBox({ onClose }: { readonly onClose: () => void }) {
     if (readable && app.getState().perform(command).ok) onClose();
   };
   return (
-    <Box title="Step and repeat" onClose={onClose} width="narrow">
+    <Dialog title="Step and repeat" onClose={onClose} width="narrow">
       <Direction
         label="Across the feed"
         count={across}
@@ -82,13 +82,13 @@ export function RepeatBox({ onClose }: { readonly onClose: () => void }) {
       ) : (
         <FaultNote fault={tried.fault} />
       )}
-      <Answers>
+      <DialogAnswers>
         <Button onPress={onClose}>Cancel</Button>
-        <Button kind="main" onPress={repeat} off={!tried.ok || !readable}>
+        <Button kind="main" onPress={repeat} disabled={!tried.ok || !readable}>
           Repeat
         </Button>
-      </Answers>
-    </Box>
+      </DialogAnswers>
+    </Dialog>
   );
 }
 
@@ -132,7 +132,7 @@ function Direction<V extends string>(props: DirectionProps<V>) {
         wrong={read.ok ? undefined : read.fault.message}
         onEnter={onEnter}
       />
-      <SideBySide label="Towards" value={towards} options={ways} onChange={onTowards} />
+      <RadioButtons label="Towards" value={towards} options={ways} onChange={onTowards} />
     </div>
   );
 }

@@ -1,9 +1,9 @@
-// A box that lies over the window and wants an answer first.
+// A modal dialog over the window.
 import type { ReactNode } from 'react';
-import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import './controls.css';
 
-export function Box({
+export function Dialog({
   title,
   children,
   onClose,
@@ -27,18 +27,18 @@ export function Box({
       }}
     >
       <Modal className={`box ${width}`}>
-        <Dialog role={urgent ? 'alertdialog' : 'dialog'} className="in-box">
+        <AriaDialog role={urgent ? 'alertdialog' : 'dialog'} className="in-box">
           <Heading slot="title" level={2}>
             {title}
           </Heading>
           {children}
-        </Dialog>
+        </AriaDialog>
       </Modal>
     </ModalOverlay>
   );
 }
 
-/** The answers at the foot of a box, the one that is most often meant last. */
-export function Answers({ children }: { readonly children: ReactNode }) {
+/** The answers at the foot of a dialog, the one that is most often meant last. */
+export function DialogAnswers({ children }: { readonly children: ReactNode }) {
   return <div className="answers">{children}</div>;
 }

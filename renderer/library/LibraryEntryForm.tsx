@@ -5,7 +5,7 @@ import type { LibraryDraft } from './draft/draft.ts';
 import type { Editing } from './editing.ts';
 import type { Editor } from './editor.ts';
 import { listIn, propsOf } from './entryProps.ts';
-import { PaperForm } from './paper/PaperForm.tsx';
+import { PaperFields } from './paper/PaperFields.tsx';
 import type { InkLearning } from './printer/InkPart.tsx';
 import { PrinterForm } from './printer/PrinterForm.tsx';
 import { RatesForm } from './RatesForm.tsx';
@@ -15,7 +15,7 @@ interface EntryShownProps {
   readonly editing: Editing;
 }
 
-export function Entry({ editor, editing }: EntryShownProps) {
+export function LibraryEntryForm({ editor, editing }: EntryShownProps) {
   const { typed, chosen, wrongs } = editing;
   const { printers, papers, currency, units } = typed;
   const props = {
@@ -50,7 +50,7 @@ export function Entry({ editor, editing }: EntryShownProps) {
       const list = listIn(props, 'papers', papers, (changed) => ({ papers: changed }));
       return (
         <section className="entry" key={chosen.key} aria-label={`Paper: ${paper.name}`}>
-          <PaperForm {...propsOf(list, paper)} currency={currency} units={units} />
+          <PaperFields {...propsOf(list, paper)} currency={currency} units={units} />
         </section>
       );
     }

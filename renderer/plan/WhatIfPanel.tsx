@@ -4,8 +4,8 @@ import { Slide } from '../controls/Slide.tsx';
 import { AS_THEY_ARE, type Ratios } from './ratios.ts';
 
 /** Sliders move by ratios: from a quarter to four times, in steps of a tenth of a doubling. */
-const DOUBLINGS = 2;
-const STEP = 0.1;
+const MAX_DOUBLINGS = 2;
+const SLIDER_STEP = 0.1;
 
 const SLIDERS: readonly { readonly of: keyof Ratios; readonly label: string }[] = [
   { of: 'quantity', label: 'Quantity' },
@@ -20,7 +20,7 @@ interface Props {
   readonly change: (ratios: Ratios) => void;
 }
 
-export function WhatIf({ ratios, says, change }: Props) {
+export function WhatIfPanel({ ratios, says, change }: Props) {
   const changed = SLIDERS.some(({ of }) => ratios[of] !== 1);
   return (
     <section className="read-panel plan-panel what-if" aria-label="What if">
@@ -32,13 +32,13 @@ export function WhatIf({ ratios, says, change }: Props) {
             label={label}
             says={says[of]}
             value={Math.log2(ratios[of])}
-            minValue={-DOUBLINGS}
-            maxValue={DOUBLINGS}
-            step={STEP}
+            minValue={-MAX_DOUBLINGS}
+            maxValue={MAX_DOUBLINGS}
+            step={SLIDER_STEP}
             onChange={(doublings) => change({ ...ratios, [of]: doublings === 0 ? 1 : 2 ** doublings })}
           />
         ))}
-        <Button kind="quiet" off={!changed} onPress={() => change(AS_THEY_ARE)}>
+        <Button kind="quiet" disabled={!changed} onPress={() => change(AS_THEY_ARE)}>
           Reset
         </Button>
       </div>

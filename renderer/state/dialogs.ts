@@ -1,9 +1,9 @@
-// The boxes that can lie over the window, and what each is told.
+// The dialogs that can lie over the window, and what each is told.
 import type { FileKind } from '../../shared/contract/choosing.ts';
 import type { FileEntry, FolderEntry } from '../../shared/contract/handles.ts';
 
 /** A question with its answers in words; the first is what Escape means. */
-export interface Question {
+export interface QuestionShown {
   readonly title: string;
   readonly says: string;
   readonly answers: readonly { readonly is: string; readonly label: string }[];
@@ -12,15 +12,15 @@ export interface Question {
 }
 
 /** What the window's own chooser looks for. */
-export type Looking =
+export type ChooserTarget =
   | { readonly for: 'files'; readonly kind: FileKind; readonly many: boolean }
   | { readonly for: 'new-file'; readonly name: string }
   | { readonly for: 'folder'; readonly title: string };
 
 /** What was chosen; nothing when it was cancelled. */
-export type Chosen = readonly FileEntry[] | FolderEntry | undefined;
+export type ChosenFiles = readonly FileEntry[] | FolderEntry | undefined;
 
-export type BoxShown =
+export type DialogShown =
   | { readonly is: 'settings' }
   /** `printer`: the name of the one to begin with. */
   | { readonly is: 'library'; readonly printer?: string | undefined }
@@ -28,5 +28,9 @@ export type BoxShown =
   | { readonly is: 'about' }
   | { readonly is: 'left-behind' }
   | { readonly is: 'host-gone' }
-  | { readonly is: 'question'; readonly question: Question; readonly answer: (is: string) => void }
-  | { readonly is: 'chooser'; readonly looking: Looking; readonly choose: (chosen: Chosen) => void };
+  | { readonly is: 'question'; readonly question: QuestionShown; readonly answer: (is: string) => void }
+  | {
+      readonly is: 'chooser';
+      readonly looking: ChooserTarget;
+      readonly choose: (chosen: ChosenFiles) => void;
+    };

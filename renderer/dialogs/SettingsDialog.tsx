@@ -1,9 +1,9 @@
 // What is set once for all jobs; each is remembered as soon as it is changed.
 import { THEMES, type Theme } from '../../shared/contract/settings.ts';
 import { UNITS } from '../../shared/units/length.ts';
-import { Answers, Box } from '../controls/Box.tsx';
 import { Button } from '../controls/Button.tsx';
-import { SideBySide } from '../controls/Choice.tsx';
+import { RadioButtons } from '../controls/Choice.tsx';
+import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
 import { TakenField } from '../controls/Field.tsx';
 import { Tick } from '../controls/Tick.tsx';
 import { UNIT_NAMES } from '../controls/unitNames.ts';
@@ -16,18 +16,18 @@ const THEME_NAMES: Readonly<Record<Theme, string>> = {
   dark: 'dark',
 };
 
-export function SettingsBox({ onClose }: { readonly onClose: () => void }) {
+export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
   const settings = useApp((s) => s.settings);
   const { ripFolder } = settings;
   return (
-    <Box title="Settings" onClose={onClose}>
-      <SideBySide
+    <Dialog title="Settings" onClose={onClose}>
+      <RadioButtons
         label="Unit of new jobs"
         value={settings.units}
         options={UNITS.map((value) => ({ value, label: UNIT_NAMES[value] }))}
         onChange={(units) => void changeSettings({ units })}
       />
-      <SideBySide
+      <RadioButtons
         label="Background"
         value={settings.theme}
         options={THEMES.map((value) => ({ value, label: THEME_NAMES[value] }))}
@@ -60,11 +60,11 @@ export function SettingsBox({ onClose }: { readonly onClose: () => void }) {
         on={settings.marks}
         onChange={(marks) => void changeSettings({ marks })}
       />
-      <Answers>
+      <DialogAnswers>
         <Button kind="main" onPress={onClose}>
           Done
         </Button>
-      </Answers>
-    </Box>
+      </DialogAnswers>
+    </Dialog>
   );
 }

@@ -1,8 +1,8 @@
 // Every action with its key, by menu.
 import { ACTION_NAMES, ACTIONS, MENUS } from '../../shared/contract/actions.ts';
 import { writeKeys } from '../actions/keys.ts';
-import { Answers, Box } from '../controls/Box.tsx';
 import { Button } from '../controls/Button.tsx';
+import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
 import { useApp } from '../state/store.ts';
 
 /** Keys of the bench that move things and are no actions. */
@@ -13,11 +13,11 @@ const ON_THE_BENCH: readonly (readonly [string, string])[] = [
   ['Drag without snapping', 'Alt while dragging'],
 ];
 
-export function KeysBox({ onClose }: { readonly onClose: () => void }) {
+export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
   const begun = useApp((s) => s.begun);
   if (begun === undefined) return null;
   return (
-    <Box title="Keys" width="broad" onClose={onClose}>
+    <Dialog title="Keys" width="broad" onClose={onClose}>
       <div className="keys-sheet">
         {MENUS.map((menu) => (
           <section key={menu} aria-label={menu}>
@@ -50,11 +50,11 @@ export function KeysBox({ onClose }: { readonly onClose: () => void }) {
           </dl>
         </section>
       </div>
-      <Answers>
+      <DialogAnswers>
         <Button kind="main" onPress={onClose}>
           Done
         </Button>
-      </Answers>
-    </Box>
+      </DialogAnswers>
+    </Dialog>
   );
 }
