@@ -8,6 +8,8 @@ export default defineConfig({
     // Only what hangs is ended by it: a busy machine may take its time.
     testTimeout: 900_000,
     hookTimeout: 900_000,
+    // Most files of the host wait for a thread of their own: one less than there are processors leaves half of two idle.
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,

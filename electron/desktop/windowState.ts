@@ -2,7 +2,9 @@
 import { join } from 'node:path';
 import { type BrowserWindow, screen } from 'electron';
 import { z } from 'zod';
-import { OwnFile } from '../disk/ownFile.ts';
+import { OwnFile, readBySchema } from '../disk/ownFile.ts';
+
+const CALLED = 'place of the window';
 
 const stored = z.object({
   x: z.int().optional().catch(undefined),
@@ -23,12 +25,15 @@ export class WindowState {
   readonly #file: OwnFile<z.infer<typeof stored>>;
 
   constructor(home: string) {
-    this.#file = new OwnFile(join(home, 'window.json'), stored);
+    this.#file = new OwnFile(join(home, 'window.json'), {
+      called: CALLED,
+      read: readBySchema(CALLED, stored),
+    });
   }
 
   /** The place to open at. A screen that is no longer there is forgotten, and no window is larger than all that are. */
   async read(): Promise<WindowPlace> {
-    const kept = await this.#file.read();
+    const kept = await this.#file.readOrEmpty();
     const { x, y, maximized } = kept;
     const areas = screen.getAllDisplays().map(({ workArea }) => workArea);
     const width = Math.min(kept.width, Math.max(...areas.map((area) => area.width)));

@@ -20,14 +20,18 @@ export async function lookUp(disk: Disk, path: string): Promise<'folder' | 'file
   }
 }
 
-/** Writes a new file and has it flushed to the disk. Throws what the system throws, also when the file exists. */
+/**
+ * Writes a new file and has it flushed to the disk; `mode` says who may read and write it, where not as usual. Throws
+ * what the system throws, also when the file exists.
+ */
 export async function writeWhole(
   disk: Disk,
   path: string,
   bytes: Uint8Array,
   signal: AbortSignal | undefined,
+  mode?: number,
 ): Promise<void> {
-  const file = await disk.open(path, 'wx');
+  const file = await disk.open(path, 'wx', mode);
   try {
     await file.writeFile(bytes, { signal });
     await flush(file, CANNOT_FLUSH);

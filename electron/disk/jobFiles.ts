@@ -1,6 +1,6 @@
 // Job files on the disk: read and checked, and saved whole.
 import { readFile, stat } from 'node:fs/promises';
-import { basename } from 'node:path';
+import { basename, dirname } from 'node:path';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { readJob, writeJob } from '../../shared/job/jobFile.ts';
@@ -9,6 +9,7 @@ import { readingFault, writingFault } from './fileFaults.ts';
 import { sha256Of } from './hashes.ts';
 import { parseJson } from './readJson.ts';
 import { saveWhole } from './saveWhole.ts';
+import { clearUnfinished } from './unfinished.ts';
 
 /** Far more than a job of ten thousand positions needs. */
 const MAX_JOB_BYTES = 64 * 1024 * 1024;
@@ -54,6 +55,7 @@ export class JobFiles {
       return refuse(writingFault(error, path));
     }
     this.#seen.set(path, sha256Of(text));
+    await clearUnfinished(dirname(path));
     return ok(undefined);
   }
 }

@@ -4,6 +4,7 @@ import type { Beginning } from '../../shared/contract/app.ts';
 import type { ChooserAnswer } from '../../shared/contract/choosing.ts';
 import type { FileEntry } from '../../shared/contract/handles.ts';
 import type { Handlers } from '../../shared/contract/host.ts';
+import type { CopiedFile, FileTrouble, OwnFileTrouble } from '../../shared/contract/ownFiles.ts';
 import type { SendAsk } from '../../shared/contract/sending.ts';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { runsOn } from '../about/runsOn.ts';
@@ -65,6 +66,10 @@ export function makeHandlers(on: HandlerServices): Handlers {
         shell: shell.kind,
         machine: machineOf(on.platform),
         settings: await settings.read(),
+        troubles: [
+          ...troubleOf('settings', await settings.trouble()),
+          ...troubleOf('library', await library.trouble()),
+        ],
         recents: await recents.list(),
         kept: await jobs.left(),
         asked: on.takeAsked(),
@@ -78,7 +83,11 @@ export function makeHandlers(on: HandlerServices): Handlers {
         return null;
       },
     },
-    settings: { read: () => settings.read(), change: (change) => settings.change(change) },
+    settings: {
+      read: () => settings.read(),
+      change: (change) => settings.change(change),
+      takeBack: () => settings.takeBack(),
+    },
     recents: {
       list: () => recents.list(),
       forget: async ({ file }) => {
@@ -133,6 +142,7 @@ export function makeHandlers(on: HandlerServices): Handlers {
     library: {
       read: () => library.read(),
       change: (ask) => library.change(ask.library),
+      takeBack: () => library.takeBack(),
       import: ({ file }) => onPath(entries.files.resolve(file), importLibrary),
       export: (ask) => library.export(ask),
     },
@@ -162,6 +172,10 @@ async function onPath<P, T>(
   go: (value: P) => Result<T> | Promise<Result<T>>,
 ): Promise<Result<T>> {
   return found.ok ? go(found.value) : found;
+}
+
+function troubleOf(file: CopiedFile, trouble: OwnFileTrouble | undefined): readonly FileTrouble[] {
+  return trouble === undefined ? [] : [{ file, ...trouble }];
 }
 
 function choiceOf<T>(paths: ChosenPaths, entry: (paths: readonly string[]) => T): ChooserAnswer<T> {

@@ -7,9 +7,11 @@ import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { writeJob } from '../../shared/job/jobFile.ts';
 import { writingFault } from '../disk/fileFaults.ts';
+import { isRunning } from '../disk/isRunning.ts';
 import { readJobText } from '../disk/jobFiles.ts';
 import { saveWhole } from '../disk/saveWhole.ts';
 import { systemCode } from '../disk/systemCode.ts';
+import { clearUnfinished } from '../disk/unfinished.ts';
 
 const KEPT_ENDING = '.kept.json';
 /** Beside a kept job lies a file that its living host touches again and again. */
@@ -55,11 +57,13 @@ export class Keeping {
     this.#folder = join(home, 'kept');
   }
 
-  /** Makes the folder and says that this host lives. */
+  /** Makes the folder, says that this host lives, and clears what dead ones left that is of no use to anybody. */
   async begin(): Promise<void> {
-    await mkdir(this.#folder, { recursive: true });
+    await mkdir(this.#folder, { recursive: true, mode: 0o700 });
+    await clearUnfinished(this.#folder);
+    await this.#forgetDead();
     const alive = this.#own(ALIVE_ENDING);
-    await writeFile(alive, `${process.pid}`);
+    await writeFile(alive, `${process.pid}`, { mode: 0o600 });
     this.#touching = setInterval(() => {
       const now = new Date();
       utimes(alive, now, now).catch(() => undefined);
@@ -82,7 +86,7 @@ export class Keeping {
       at: at.toISOString(),
       job: JSON.parse(writeJob(job)),
     });
-    const saved = this.#last.then(() => saveWhole(this.#own(KEPT_ENDING), Buffer.from(text), true));
+    const saved = this.#last.then(() => saveWhole(this.#own(KEPT_ENDING), Buffer.from(text), true, true));
     this.#last = saved.catch(() => undefined);
     try {
       await saved;
@@ -123,6 +127,17 @@ export class Keeping {
     if (path !== this.#own(KEPT_ENDING)) await rm(aliveBeside(path), { force: true });
   }
 
+  /** Takes away the signs of life of hosts that are gone and kept nothing. */
+  async #forgetDead(): Promise<void> {
+    const names = await readdir(this.#folder);
+    const signs = names.filter((name) => name.endsWith(ALIVE_ENDING));
+    for (const sign of signs) {
+      const kept = sign.slice(0, -ALIVE_ENDING.length) + KEPT_ENDING;
+      if (names.includes(kept) || (await this.#hasLivingHost(join(this.#folder, kept)))) continue;
+      await rm(join(this.#folder, sign), { force: true });
+    }
+  }
+
   async #hasLivingHost(kept: string): Promise<boolean> {
     const alive = aliveBeside(kept);
     try {
@@ -151,12 +166,3 @@ export async function readKept(path: string): Promise<KeptJob | undefined> {
 }
 
 const aliveBeside = (kept: string) => kept.slice(0, -KEPT_ENDING.length) + ALIVE_ENDING;
-
-function isRunning(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return systemCode(error) === 'EPERM';
-  }
-}

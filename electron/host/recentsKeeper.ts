@@ -4,11 +4,13 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import type { FileHandle } from '../../shared/contract/handles.ts';
 import type { Recent } from '../../shared/contract/openJob.ts';
-import { OwnFile } from '../disk/ownFile.ts';
+import { OwnFile, readBySchema } from '../disk/ownFile.ts';
 import type { Entries } from './entries.ts';
 
 /** How many are remembered. */
 const MAX_RECENT_JOBS = 12;
+
+const CALLED = 'recent jobs';
 
 const recent = z.object({ path: z.string().min(1), title: z.string(), at: z.iso.datetime() });
 const stored = z.object({
@@ -24,12 +26,15 @@ export class RecentsKeeper {
   readonly #entries: Entries;
 
   constructor(home: string, entries: Entries) {
-    this.#file = new OwnFile(join(home, 'recents.json'), stored);
+    this.#file = new OwnFile(join(home, 'recents.json'), {
+      called: CALLED,
+      read: readBySchema(CALLED, stored),
+    });
     this.#entries = entries;
   }
 
   async list(): Promise<readonly Recent[]> {
-    const { jobs } = await this.#file.read();
+    const { jobs } = await this.#file.readOrEmpty();
     return Promise.all(
       jobs.map(async ({ path, title, at }) => ({
         ...this.#entries.file(path),
@@ -45,7 +50,7 @@ export class RecentsKeeper {
 
   /** The latest first. */
   async paths(): Promise<readonly string[]> {
-    return (await this.#file.read()).jobs.map(({ path }) => path);
+    return (await this.#file.readOrEmpty()).jobs.map(({ path }) => path);
   }
 
   async add(path: string, title: string, at: Date): Promise<void> {

@@ -1,6 +1,8 @@
 // How the window begins: it asks the host what there is, and hears from then on what the host tells.
+import type { Beginning } from '../../shared/contract/app.ts';
 import { actionBook } from '../actions/actionBook.ts';
 import { host } from '../hostClient/host.ts';
+import type { DialogShown } from '../state/dialogs.ts';
 import { app } from '../state/store.ts';
 import { keepJobs, tellShell } from './keeping.ts';
 import { closeJob, openJob } from './opening.ts';
@@ -9,13 +11,33 @@ import { closeJob, openJob } from './opening.ts';
 export async function beginWindow(): Promise<void> {
   hear();
   const [begun, library] = await Promise.all([host.app.begin(), host.library.read()]);
-  const { version, runsOn, shell, machine, settings, recents, kept, asked } = begun;
-  app.setState({ begun: { version, runsOn, shell, machine }, settings, recents, kept, library });
+  const { version, runsOn, shell, machine, settings, troubles, recents, kept, asked } = begun;
+  app.setState({ begun: { version, runsOn, shell, machine }, settings, troubles, recents, kept, library });
   keepJobs();
   tellShell();
+  const goOn = () => takeUpWork(kept, asked);
+  if (troubles.length === 0) return goOn();
+  app.getState().openDialog({ is: 'file-troubles' });
+  // Two dialogs that open at once would each shut the other out; the window itself need not wait.
+  void untilAnswered('file-troubles').then(goOn);
+}
+
+/** What was left behind is asked for first, else the job that the person asked to open is opened. */
+async function takeUpWork(kept: Beginning['kept'], asked: Beginning['asked']): Promise<void> {
   const [first] = asked;
   if (kept.length > 0) app.getState().openDialog({ is: 'left-behind' });
   else if (first !== undefined) await openJob(first);
+}
+
+/** Waits until no dialog of this kind is open. */
+function untilAnswered(is: DialogShown['is']): Promise<void> {
+  return new Promise((resolve) => {
+    const stop = app.subscribe(({ dialogs }) => {
+      if (dialogs.some((dialog) => dialog.is === is)) return;
+      stop();
+      resolve();
+    });
+  });
 }
 
 function hear(): void {

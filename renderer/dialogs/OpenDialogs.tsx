@@ -4,6 +4,7 @@ import type { DialogShown } from '../state/dialogs.ts';
 import { useApp } from '../state/store.ts';
 import { AboutDialog } from './AboutDialog.tsx';
 import { ChooserDialog } from './ChooserDialog.tsx';
+import { FileTroublesDialog } from './FileTroublesDialog.tsx';
 import { HostGoneDialog } from './HostGoneDialog.tsx';
 import { KeysDialog } from './KeysDialog.tsx';
 import { LeftBehindDialog } from './LeftBehindDialog.tsx';
@@ -29,6 +30,8 @@ function Shown({ dialog }: { readonly dialog: DialogShown }) {
       return <KeysDialog onClose={close} />;
     case 'about':
       return <AboutDialog onClose={close} />;
+    case 'file-troubles':
+      return <FileTroublesDialog onClose={close} />;
     case 'left-behind':
       return <LeftBehindDialog onClose={close} />;
     case 'host-gone':

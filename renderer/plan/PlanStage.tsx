@@ -6,6 +6,7 @@ import { useApp, useJob } from '../state/store.ts';
 import { WhereItRuns } from './candidates/WhereItRuns.tsx';
 import { CostOfEach } from './chart/CostOfEach.tsx';
 import { quantitiesAround } from './chart/costLines.ts';
+import { LibraryTrouble } from './LibraryTrouble.tsx';
 import { NotPossible } from './NotPossible.tsx';
 import { Order } from './Order.tsx';
 import { PlanOutcome } from './PlanOutcome.tsx';
@@ -33,6 +34,7 @@ export function PlanStage() {
   return (
     <section className="read-stage" aria-label="Plan">
       <h2>Plan</h2>
+      <LibraryTrouble />
       <Order />
       {plan !== undefined && (
         <>

@@ -4,6 +4,7 @@ import type { Beginning } from '../../shared/contract/app.ts';
 import type { ArtState } from '../../shared/contract/art.ts';
 import type { ArtHandle, FileEntry } from '../../shared/contract/handles.ts';
 import type { OpenJob, Recent, UnsavedJob } from '../../shared/contract/openJob.ts';
+import type { FileTrouble } from '../../shared/contract/ownFiles.ts';
 import type { Settings } from '../../shared/contract/settings.ts';
 import { USUAL_FILE_NAMES } from '../../shared/job/fileNames.ts';
 import type { Job } from '../../shared/job/job.ts';
@@ -17,6 +18,8 @@ export interface DeskState {
   readonly begun: Pick<Beginning, 'version' | 'runsOn' | 'shell' | 'machine'> | undefined;
   readonly settings: Settings;
   readonly recents: readonly Recent[];
+  /** What was wrong with the program's own files, until it is put right. */
+  readonly troubles: readonly FileTrouble[];
   /** Jobs left behind by a crash, until each is taken up or let go. */
   readonly kept: readonly UnsavedJob[];
   /** Where the job is saved; none for a job that never was. */
@@ -53,6 +56,7 @@ export const deskState: StateCreator<JobState & ViewState & DeskState, [], [], D
   begun: undefined,
   settings: { units: 'in', theme: 'as-system', fileNames: USUAL_FILE_NAMES, marks: true },
   recents: [],
+  troubles: [],
   kept: [],
   file: undefined,
   saved: undefined,

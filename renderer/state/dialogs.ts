@@ -27,6 +27,8 @@ export type DialogShown =
   | { readonly is: 'keys' }
   | { readonly is: 'about' }
   | { readonly is: 'left-behind' }
+  /** Own files of the program that could not be used as they lay. */
+  | { readonly is: 'file-troubles' }
   | { readonly is: 'host-gone' }
   | { readonly is: 'question'; readonly question: QuestionShown; readonly answer: (is: string) => void }
   | {

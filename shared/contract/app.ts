@@ -2,6 +2,7 @@
 import type { ActionName } from './actions.ts';
 import type { FileEntry } from './handles.ts';
 import type { Recent, UnsavedJob } from './openJob.ts';
+import type { FileTrouble } from './ownFiles.ts';
 import type { Settings } from './settings.ts';
 
 /** What the window needs to begin. */
@@ -12,6 +13,8 @@ export interface Beginning {
   readonly shell: 'desktop' | 'browser';
   readonly machine: 'mac' | 'windows' | 'linux';
   readonly settings: Settings;
+  /** What was wrong with the program's own files, if anything was. */
+  readonly troubles: readonly FileTrouble[];
   readonly recents: readonly Recent[];
   /** Jobs left behind by a crash. */
   readonly kept: readonly UnsavedJob[];

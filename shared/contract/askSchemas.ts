@@ -53,6 +53,7 @@ export const ASK_SCHEMAS: AskSchemas = {
       fileNames: words(500).optional(),
       marks: z.boolean().optional(),
     }),
+    takeBack: nothing,
   },
   recents: { list: nothing, forget: z.strictObject({ file }) },
   job: {
@@ -98,6 +99,7 @@ export const ASK_SCHEMAS: AskSchemas = {
   library: {
     read: nothing,
     change: z.strictObject({ library: crossedLibrary }),
+    takeBack: nothing,
     import: z.strictObject({ file }),
     export: z.strictObject({ folder, name: fileName, replace: z.boolean().optional() }),
   },

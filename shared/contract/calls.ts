@@ -43,6 +43,8 @@ export interface Calls {
     read(): Settings;
     /** Changes and remembers. */
     change(change: SettingsChange): Result<Settings>;
+    /** Takes the last good copy back in place of a damaged file. */
+    takeBack(): Result<Settings>;
   };
   readonly recents: {
     list(): readonly Recent[];
@@ -102,6 +104,8 @@ export interface Calls {
     read(): Library;
     /** Keeps a changed library in place of the one before. */
     change(ask: { readonly library: Library }): Result<Library>;
+    /** Takes the last good copy back in place of a damaged file. */
+    takeBack(): Result<Library>;
     /** Reads a library from a file. It is not kept until it is changed to. */
     import(ask: { readonly file: FileHandle }): Result<Library>;
     /** Writes the kept library into a folder for others. */
@@ -138,7 +142,7 @@ export type CallOf<G extends Group> = keyof Calls[G] & string;
 /** Every call by name, kept whole by the compiler: the preload and the loopback client are built from it. */
 export const CALLS: { readonly [G in Group]: Readonly<Record<CallOf<G>, true>> } = {
   app: { begin: true, show: true, close: true },
-  settings: { read: true, change: true },
+  settings: { read: true, change: true, takeBack: true },
   recents: { list: true, forget: true },
   job: {
     lay: true,
@@ -154,7 +158,7 @@ export const CALLS: { readonly [G in Group]: Readonly<Record<CallOf<G>, true>> }
   files: { list: true, newFile: true, newFolder: true },
   art: { takeIn: true, look: true, check: true, findTrim: true },
   send: { plan: true, start: true, prove: true, state: true, cancel: true },
-  library: { read: true, change: true, import: true, export: true },
+  library: { read: true, change: true, takeBack: true, import: true, export: true },
   ink: { coverage: true },
   gang: { solve: true, stop: true },
   ticket: { write: true },

@@ -46,6 +46,8 @@ export type FaultCode =
   | 'disk-full'
   | 'name-unusable'
   | 'write-failed'
+  | 'own-file-damaged'
+  | 'own-file-too-new'
   | 'send-cancelled'
   // window and host
   | 'handle-unknown'

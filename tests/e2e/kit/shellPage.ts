@@ -36,6 +36,11 @@ export class ShellPage {
   /** Opens the window and drops the invitation on it: four up on 11 x 17 in. */
   async beginSupper(studio: Studio): Promise<void> {
     await studio.open();
+    await this.dropSupper(studio);
+  }
+
+  /** Drops the art of the supper on the window that is open, and has it laid out. */
+  async dropSupper(studio: Studio): Promise<void> {
     await dropFiles(this.page.locator('body'), [await studio.putSupper()]);
     await this.page.getByLabel('How many are wanted').fill('120');
     await this.press('Lay out');

@@ -93,6 +93,7 @@ describe('every call of the contract', () => {
     const { folder: into } = rip.chosen;
     expect(granted(await host.settings.change({ ripFolder: into })).ripFolder?.place).toBe(at('rip'));
     expect((await host.settings.read()).ripFolder?.folder).toBe(into);
+    expect(granted(await host.settings.takeBack()).ripFolder?.place).toBe(at('rip'));
     expect(granted(await host.send.plan({ job: opened.job, folder: into })).files).toHaveLength(1);
     const sending = granted(await host.send.start({ job: opened.job, folder: into }));
     await until(() => news.some(({ state }) => state.at === 'done'));
@@ -111,6 +112,7 @@ describe('every call of the contract', () => {
     // It is planned with the studio's library, which goes out to others and comes back.
     const library = await host.library.read();
     expect(granted(await host.library.change({ library })).printers).toHaveLength(3);
+    expect(granted(await host.library.takeBack())).toEqual(library);
     const written = granted(await host.library.export({ folder: into, name: 'studio' }));
     expect(granted(await host.library.import({ file: written.file })).currency).toBe(library.currency);
     const inks = granted(await host.ink.coverage({ job: opened.job }));

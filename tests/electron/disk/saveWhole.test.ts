@@ -1,5 +1,13 @@
 // Saving a file whole or not at all.
-import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { saveWhole } from '../../../electron/disk/saveWhole.ts';
@@ -40,5 +48,20 @@ describe('saving a file whole', () => {
       code: expect.stringMatching(/^E/),
     });
     expect(readdirSync(inside('full'))).toEqual(['taken']);
+  });
+
+  it('keeps the rights of the file that it replaces', async () => {
+    const path = folder.save('own', 'old');
+    chmodSync(path, 0o640);
+    await saveWhole(path, bytes('new'), true);
+    expect(statSync(path).mode & 0o777).toBe(0o640);
+  });
+
+  it('keeps what is private from everybody else, also where an earlier file was open to them', async () => {
+    await saveWhole(inside('secret'), bytes('one'), false, true);
+    expect(statSync(inside('secret')).mode & 0o777).toBe(0o600);
+    chmodSync(inside('secret'), 0o644);
+    await saveWhole(inside('secret'), bytes('two'), true, true);
+    expect(statSync(inside('secret')).mode & 0o777).toBe(0o600);
   });
 });

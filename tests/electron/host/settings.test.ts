@@ -72,7 +72,7 @@ describe('the settings', () => {
       writeFileSync(rig.at('home', 'settings.json'), text);
       await restart();
       expect(await settings().read()).toEqual(usual);
-      expect(readFileSync(rig.at('home', 'settings.json.damaged'), 'utf8')).toBe(text);
+      expect(readFileSync(rig.at('home', 'settings.damaged-1.json'), 'utf8')).toBe(text);
     },
   );
 
@@ -87,8 +87,37 @@ describe('the settings', () => {
     expect(readdirSync(rig.home).filter((name) => name.endsWith('.part'))).toEqual([]);
   });
 
-  it('say so when the disk does not take them', async () => {
+  it('keep what a later version of the program may have written beside them', async () => {
+    mkdirSync(rig.home, { recursive: true });
+    writeFileSync(
+      rig.at('home', 'settings.json'),
+      JSON.stringify({ schema: 1, theme: 'light', ruler: 'long' }),
+    );
+    await restart();
+    granted(await settings().change({ units: 'mm' }));
+    expect(JSON.parse(readFileSync(rig.at('home', 'settings.json'), 'utf8'))).toMatchObject({
+      theme: 'light',
+      units: 'mm',
+      ruler: 'long',
+    });
+  });
+
+  it('are taken back from their copy when the file was damaged', async () => {
+    granted(await settings().change({ units: 'mm', theme: 'dark' }));
+    await rig.end();
+    writeFileSync(rig.at('home', 'settings.json'), '{');
+    rig = await openRig(folder);
+    expect(await settings().read()).toEqual(usual);
+    expect(granted(await settings().takeBack())).toMatchObject({ units: 'mm', theme: 'dark' });
+    await restart();
+    expect(await settings().read()).toMatchObject({ units: 'mm', theme: 'dark' });
+  });
+
+  it('are usable and unchanged where their file cannot be read', async () => {
+    await rig.end();
     mkdirSync(rig.at('home', 'settings.json'), { recursive: true });
-    expect(codeOf(await settings().change({ units: 'mm' }))).not.toBe('ok');
+    rig = await openRig(folder);
+    expect(await settings().read()).toEqual(usual);
+    expect(codeOf(await settings().change({ units: 'mm' }))).toBe('file-unreadable');
   });
 });

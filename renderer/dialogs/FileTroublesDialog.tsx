@@ -1,0 +1,42 @@
+// Own files of the program that could not be used as they lay: what is wrong, and a damaged one taken back from its copy.
+import { useEffect, useState } from 'react';
+import type { FileTrouble } from '../../shared/contract/ownFiles.ts';
+import type { Fault } from '../../shared/fault/result.ts';
+import { Button } from '../controls/Button.tsx';
+import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
+import { FaultNote } from '../controls/Note.tsx';
+import { takeCopyBack } from '../desk/takingBack.ts';
+import { whenInWords } from '../desk/whenInWords.ts';
+import { useApp } from '../state/store.ts';
+
+export function FileTroublesDialog({ onClose }: { readonly onClose: () => void }) {
+  const troubles = useApp((s) => s.troubles);
+  const [refused, setRefused] = useState<Fault>();
+  const none = troubles.length === 0;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it closes once when the last is put right.
+  useEffect(() => {
+    if (none) onClose();
+  }, [none]);
+  const takeBack = async (trouble: FileTrouble) => {
+    const taken = await takeCopyBack(trouble);
+    setRefused(taken.ok ? undefined : taken.fault);
+  };
+  return (
+    <Dialog title="Your files" onClose={onClose}>
+      {troubles.map((trouble) => (
+        <div key={trouble.file} className="trouble">
+          <FaultNote fault={trouble.fault} />
+          {trouble.copyOf !== undefined && (
+            <Button kind="main" onPress={() => void takeBack(trouble)}>
+              Take the copy of {whenInWords(trouble.copyOf)} back
+            </Button>
+          )}
+        </div>
+      ))}
+      {refused !== undefined && <FaultNote fault={refused} />}
+      <DialogAnswers>
+        <Button onPress={onClose}>Go on as it is</Button>
+      </DialogAnswers>
+    </Dialog>
+  );
+}
