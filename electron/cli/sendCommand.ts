@@ -32,13 +32,13 @@ export async function send(jobPath: string, options: SendCommandOptions): Promis
     },
   });
   if (!sent.ok) return answerFault(json, sent.fault);
-  const { held, sides, proof, notices } = sent.value;
+  const { sides, proof, notices } = sent.value;
   if (pictures !== undefined) {
     const written = await writePictures(proof.pictures, pictures);
     if (!written.ok) return answerFault(json, written.fault);
   }
-  if (held) {
-    if (!json) for (const line of sayProof(proof)) progress(line);
+  if (sent.value.is === 'held') {
+    if (!json) for (const line of [...sayProof(proof), ...notices]) progress(line);
     return answerFault(
       json,
       {
@@ -46,7 +46,7 @@ export async function send(jobPath: string, options: SendCommandOptions): Promis
         message: `The proof found faults, so nothing was left in ${to}.`,
         remedy: 'Mend what the findings name and send again, or send with --despite-findings.',
       },
-      { proof: describeProof(proof) },
+      { proof: describeProof(proof), notices },
     );
   }
   answer(json, { forms: describeForms(sides, to), proof: describeProof(proof), notices }, [

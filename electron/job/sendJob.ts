@@ -4,7 +4,7 @@ import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { SidePage } from '../../shared/job/nameJobFiles.ts';
 import type { SheetsProof } from '../proof/proveSheets.ts';
-import { sendToFolder } from '../send/sendToFolder.ts';
+import { type Check, sendToFolder } from '../send/sendToFolder.ts';
 import { changedArt, openJobArt } from './jobArt.ts';
 import { writeJobSheets } from './jobSheets.ts';
 import { proveWritten } from './proveWritten.ts';
@@ -23,15 +23,13 @@ export interface SendJobOptions {
   readonly onProgress?: (progress: SendProgress) => void;
 }
 
-/** What came of a sending. `held`: the proof found faults, so nothing was left in the folder. */
-export interface SentJob {
-  readonly held: boolean;
-  /** The paths of the files in the folder; none when held. */
-  readonly paths: readonly string[];
+/** What came of a sending. Held: the proof found faults, so nothing was left in the folder. */
+export type SentJob = {
   readonly sides: readonly SidePage[];
   readonly proof: SheetsProof;
+  /** What the person should know, in words. */
   readonly notices: readonly string[];
-}
+} & ({ readonly is: 'held' } | { readonly is: 'sent'; readonly paths: readonly string[] });
 
 /**
  * Sends both sides of a job to the RIP's folder, whole or not at all. The faces name whole paths.
@@ -49,42 +47,20 @@ export async function sendJob(job: Job, options: SendJobOptions): Promise<Result
   const sheets = await writeJobSheets(job, art.value, options.now);
   if (!sheets.ok) return sheets;
 
-  const readBack = new Map<string, Uint8Array>();
-  let proof: SheetsProof | undefined;
-  const proveLast = async (name: string, bytes: Uint8Array): Promise<Result<void>> => {
-    readBack.set(name, bytes);
-    if (readBack.size < sheets.value.files.length) return ok(undefined);
-    const proved = await proveWritten(job, art.value, sheets.value.sides, readBack, {
+  const { files, sides, notices } = sheets.value;
+  const check: Check<SheetsProof> = async (written) => {
+    const proof = await proveWritten(job, art.value, sides, written, {
       pictures: options.pictures,
       onCompared: (done, of) => note({ step: 'prove', done, of }),
     });
-    if (!proved.ok) return proved;
-    proof = proved.value;
-    return proof.findings.length > 0 && !options.despiteFindings ? refuse(HELD) : ok(undefined);
+    if (!proof.ok) return proof;
+    const hasFaults = proof.value.findings.length > 0;
+    return ok({ found: proof.value, holds: hasFaults && !options.despiteFindings });
   };
-  note({ step: 'write-files', done: 0, of: sheets.value.files.length });
-  const sent = await sendToFolder(
-    options.to,
-    sheets.value.files.map(({ name, bytes }) => ({ name, bytes, verify: (read) => proveLast(name, read) })),
-    { overwrite: options.overwrite, ...(options.signal === undefined ? {} : { signal: options.signal }) },
-  );
-  const { sides, notices } = sheets.value;
-  if (!sent.ok) {
-    if (sent.fault.code !== 'proof-failed' || proof === undefined) return sent;
-    return ok({ held: true, paths: [], sides, proof, notices });
-  }
-  if (proof === undefined) throw new Error('Files were sent without a proof');
-  return ok({
-    held: false,
-    paths: sent.value.paths,
-    sides,
-    proof,
-    notices: [...notices, ...sent.value.notices],
-  });
+  note({ step: 'write-files', done: 0, of: files.length });
+  const { to, overwrite, signal } = options;
+  const sent = await sendToFolder(to, files, { check, overwrite, signal });
+  if (!sent.ok) return sent;
+  const { found: proof, ...outcome } = sent.value;
+  return ok({ ...outcome, sides, proof, notices: [...notices, ...outcome.notices] });
 }
-
-const HELD = {
-  code: 'proof-failed',
-  message: 'The proof found faults in the written sheets.',
-  remedy: 'Mend what the findings name, then send again.',
-} as const;

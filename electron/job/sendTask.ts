@@ -1,4 +1,5 @@
 // Sending or proving a job as one task: what it is told, what it reports on the way, and how it ends.
+import type { SentSheets } from '../../shared/contract/sending.ts';
 import type { SendProgress } from '../../shared/contract/sendProgress.ts';
 import type { Fault } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
@@ -21,7 +22,7 @@ export interface SendTask {
 export type SendOutcome =
   | {
       readonly at: 'done';
-      readonly held: boolean;
+      readonly is: SentSheets['is'];
       readonly sides: readonly SidePage[];
       readonly proof: ProofReport;
       readonly pictures: readonly ProofPicture[];
@@ -61,8 +62,8 @@ async function send(task: SendTask, signal: AbortSignal, onProgress: Note): Prom
     onProgress,
   });
   if (!sent.ok) return failed(sent.fault);
-  const { held, sides, proof, notices } = sent.value;
-  return { at: 'done', held, sides, ...apart(proof), notices };
+  const { is, sides, proof, notices } = sent.value;
+  return { at: 'done', is, sides, ...apart(proof), notices };
 }
 
 async function prove({ job, folder }: SendTask, note: Note): Promise<SendOutcome> {
@@ -73,7 +74,7 @@ async function prove({ job, folder }: SendTask, note: Note): Promise<SendOutcome
   });
   if (!proved.ok) return failed(proved.fault);
   const { sides, proof } = proved.value;
-  return { at: 'done', held: false, sides, ...apart(proof), notices: [] };
+  return { at: 'done', is: 'proved', sides, ...apart(proof), notices: [] };
 }
 
 function failed(fault: Fault): SendOutcome {

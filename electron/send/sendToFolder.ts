@@ -12,31 +12,43 @@ import { type StepBack, takeBack } from './takeBack.ts';
 export interface Outgoing {
   readonly name: string;
   readonly bytes: Uint8Array;
-  /** Looks at what the disk gives back; a fault keeps everything from being sent. */
-  readonly verify: (bytes: Uint8Array) => Promise<Result<void>>;
 }
 
-export interface SendOptions {
+/** What was found in the files, and whether that keeps all of them from being sent. */
+export interface Checked<F> {
+  readonly found: F;
+  readonly holds: boolean;
+}
+
+/** Looks at all the files together, by name, as the disk gives them back. A refusal keeps them from being sent, too. */
+export type Check<F> = (files: ReadonlyMap<string, Uint8Array>) => Promise<Result<Checked<F>>>;
+
+export interface SendOptions<F> {
+  readonly check: Check<F>;
   /** Whether files of the same names may be replaced. */
   readonly overwrite: boolean;
   /** Cancels until the files are given their names; the folder is then as it was. */
-  readonly signal?: AbortSignal;
+  readonly signal?: AbortSignal | undefined;
   readonly disk?: Disk;
 }
 
-/** What was sent. */
-export interface Sent {
-  /** The paths of the files, in the order they were handed in. */
-  readonly paths: readonly string[];
-  /** What the person should know though all went well, in words. */
+/** How a sending ended. Held back, the folder is as it was. */
+export type FolderOutcome<F> = {
+  /** What the check found. */
+  readonly found: F;
+  /** What the person should know besides, in words. */
   readonly notices: readonly string[];
-}
+} & (
+  | { readonly is: 'held' }
+  /** `paths`: of the files, in the order they were handed in. */
+  | { readonly is: 'sent'; readonly paths: readonly string[] }
+);
 
 interface Sending {
   readonly disk: Disk;
   readonly folder: string;
   readonly files: readonly Outgoing[];
-  readonly options: SendOptions;
+  readonly options: Omit<SendOptions<unknown>, 'check'>;
   /** Tells the temporary names of this sending from all others. */
   readonly mark: string;
   /** How the folder becomes what it was. */
@@ -50,43 +62,65 @@ interface Sending {
 /**
  * Sends files to the RIP's folder.
  *
- * Each is written under a hidden name that does not end in .pdf, flushed, read back from the disk, compared byte for
- * byte and verified; only when all are there do they get their own names. Whatever goes wrong before that is done,
- * the folder becomes what it was: temporary files are removed, names taken back, replaced files restored. What could
- * not be put right is said in the fault.
+ * Each is written under a hidden name that does not end in .pdf, flushed, read back from the disk and compared byte for
+ * byte; then all are checked together, and only when the check holds none back do they get their own names. Whatever goes
+ * wrong before that is done, the folder becomes what it was: temporary files are removed, names taken back, replaced files
+ * restored. What could not be put right is said in the fault, or in the notices of what was held back.
  *
- * @throws what `verify` throws, and mistakes of our own, after the folder has been put right.
+ * @throws what `check` throws, and mistakes of our own, after the folder has been put right.
  */
-export async function sendToFolder(
+export async function sendToFolder<F>(
   folder: string,
   files: readonly Outgoing[],
-  options: SendOptions,
-): Promise<Result<Sent>> {
+  options: SendOptions<F>,
+): Promise<Result<FolderOutcome<F>>> {
   const { disk = NODE_DISK } = options;
   const mark = `.turnlay-${randomUUID().slice(0, 8)}`;
   const current = files[0]?.name ?? folder;
   const sending: Sending = { disk, folder, files, options, mark, back: [], kept: [], current };
-  let fault: Fault | undefined;
+  let checked: Result<Checked<F>>;
   try {
-    const names = files.map((f) => f.name);
-    fault =
-      (await refuseBeforehand(disk, folder, names, options.overwrite)) ??
-      (await writeAll(sending)) ??
-      (await nameAll(sending));
+    checked = await takeSteps(sending, options.check);
   } catch (error) {
-    const code = systemCode(error);
-    if (code !== undefined) fault = faultOf(code, folder, sending.current);
-    else if (isCancelled(sending) && error instanceof Error && error.name === 'AbortError') fault = CANCELLED;
-    else {
+    const fault = faultFrom(error, sending);
+    if (fault === undefined) {
       await takeBack(sending.back);
       throw error;
     }
+    checked = refuse(fault);
   }
-  if (fault !== undefined) {
+  if (!checked.ok) {
+    const { fault } = checked;
     const left = await takeBack(sending.back);
     return refuse({ ...fault, message: [fault.message, ...left].join(' ') });
   }
-  return ok({ paths: files.map((f) => join(folder, f.name)), notices: await clearReplaced(sending) });
+  const { found, holds } = checked.value;
+  if (holds) return ok({ is: 'held', found, notices: await takeBack(sending.back) });
+  const paths = files.map((f) => join(folder, f.name));
+  return ok({ is: 'sent', found, paths, notices: await clearReplaced(sending) });
+}
+
+/** Up to the names; what is held back gets none. */
+async function takeSteps<F>(sending: Sending, check: Check<F>): Promise<Result<Checked<F>>> {
+  const { disk, folder, files, options } = sending;
+  const names = files.map((f) => f.name);
+  const refused = await refuseBeforehand(disk, folder, names, options.overwrite);
+  if (refused !== undefined) return refuse(refused);
+  const written = await writeAll(sending);
+  if (!written.ok) return written;
+  const checked = await check(written.value);
+  if (!checked.ok || checked.value.holds) return checked;
+  const unnamed = await nameAll(sending);
+  return unnamed === undefined ? checked : refuse(unnamed);
+}
+
+/** The fault for what was thrown on the way; none for a mistake of our own. */
+function faultFrom(error: unknown, sending: Sending): Fault | undefined {
+  const code = systemCode(error);
+  if (code !== undefined) return faultOf(code, sending.folder, sending.current);
+  return isCancelled(sending) && error instanceof Error && error.name === 'AbortError'
+    ? CANCELLED
+    : undefined;
 }
 
 const CANCELLED: Fault = {
@@ -104,28 +138,28 @@ function hiddenPath(sending: Sending, i: number, ending: 'part' | 'kept'): strin
   return join(sending.folder, `${sending.mark}-${i + 1}.${ending}`);
 }
 
-/** Puts all files into the folder under hidden names, and looks at what the disk has made of them. */
-async function writeAll(sending: Sending): Promise<Fault | undefined> {
+/** Puts all files into the folder under hidden names; gives what the disk has made of each, by name. */
+async function writeAll(sending: Sending): Promise<Result<ReadonlyMap<string, Uint8Array>>> {
   const { disk, folder, files, options, back } = sending;
+  const written = new Map<string, Uint8Array>();
   for (const [i, file] of files.entries()) {
-    if (isCancelled(sending)) return CANCELLED;
+    if (isCancelled(sending)) return refuse(CANCELLED);
     sending.current = file.name;
     const part = hiddenPath(sending, i, 'part');
     back.push({ take: () => disk.unlink(part), failed: `The unfinished file ${part} could not be removed.` });
     await writeWhole(disk, part, file.bytes, options.signal);
     const read = await disk.readFile(part);
     if (!read.equals(file.bytes)) {
-      return {
+      return refuse({
         code: 'write-failed',
         message: `What ${folder} gives back of ${file.name} is not what was written.`,
         remedy: 'Do not trust this disk or connection: check it, then send again.',
         where: file.name,
-      };
+      });
     }
-    const verified = await file.verify(read);
-    if (!verified.ok) return verified.fault;
+    written.set(file.name, read);
   }
-  return undefined;
+  return ok(written);
 }
 
 /** Gives all files their names; what stands there under such a name is kept aside. */

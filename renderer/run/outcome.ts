@@ -21,9 +21,9 @@ export function outcomeOf({ what, job, state }: Sending): OutcomeNote | undefine
   return what === 'send' ? ofSending(title, state.sent) : ofProving(title, state.sent);
 }
 
-function ofSending(title: string, { held, folder, proof }: SentSheets): OutcomeNote {
+function ofSending(title: string, { is, folder, proof }: SentSheets): OutcomeNote {
   const faults = proof.findings.length;
-  if (held) {
+  if (is === 'held') {
     return {
       tone: 'bad',
       says: `${title} was held back: the proof found ${faultsOf(faults)} in the written sheets. Nothing of it is in ${folder.place}, and the RIP has seen nothing. Mend what is named below, then send again.`,
@@ -47,5 +47,5 @@ function faultsOf(count: number): string {
 
 /** Whether the sheets were held back, so that sending them all the same may be asked for. */
 export function wasHeld(state: SendState | undefined): boolean {
-  return state?.at === 'done' && state.sent.held;
+  return state?.at === 'done' && state.sent.is === 'held';
 }

@@ -42,8 +42,8 @@ export type SendState =
 
 /** What came of it. */
 export interface SentSheets {
-  /** The proof found faults, so nothing was left in the folder. */
-  readonly held: boolean;
+  /** Held: the proof found faults, so nothing was left in the folder. Proved: what lay there already. */
+  readonly is: 'sent' | 'held' | 'proved';
   readonly folder: FolderEntry;
   readonly sides: readonly SidePage[];
   /** What was found in the written files, read back by other means than those that wrote them. */

@@ -109,7 +109,7 @@ describe.each(Object.entries(PLACES))('the program %s', (_where, place) => {
         });
       });
       granted(await rig.host.send.start({ job, folder: into }));
-      expect(await ended).toMatchObject({ at: 'done', sent: { held: false, proof: { findings: [] } } });
+      expect(await ended).toMatchObject({ at: 'done', sent: { is: 'sent', proof: { findings: [] } } });
 
       const { names } = granted(await rig.host.ticket.write({ job, folder: into }));
       expect(names).toHaveLength(6);

@@ -207,7 +207,7 @@ describe('the packed tree', () => {
       await until(() => news.some(({ state }) => state.at !== 'under-way'));
       const done = granted(await host.send.state(sending));
       if (done.at !== 'done') throw new Error(JSON.stringify(done));
-      expect(done.sent).toMatchObject({ held: false, proof: { findings: [] } });
+      expect(done.sent).toMatchObject({ is: 'sent', proof: { findings: [] } });
       const papers = granted(await host.ticket.write({ job, folder: rip.chosen.folder }));
       expect(papers.names).toContain('harvest-supper_run-sheet.pdf');
       await rig.quit();

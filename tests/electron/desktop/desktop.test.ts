@@ -99,7 +99,7 @@ describe('every call of the contract', () => {
     await until(() => news.some(({ state }) => state.at === 'done'));
     const done = granted(await host.send.state(sending));
     if (done.at !== 'done') throw new Error(JSON.stringify(done));
-    expect(done.sent).toMatchObject({ held: false, proof: { findings: [] } });
+    expect(done.sent).toMatchObject({ is: 'sent', proof: { findings: [] } });
     expect(readdirSync(at('rip'))).toHaveLength(1);
     const picture = await electron.fetch(`app://turnlay${done.sent.pictures[0]?.url}`);
     expect([picture.status, picture.headers.get('content-type')]).toEqual([200, 'image/png']);

@@ -66,7 +66,7 @@ describe('sending', () => {
 
     const { send: first } = granted(await send().start({ job, folder: rip }));
     const sent = sentOf(await endOf(first));
-    expect(sent.held).toBe(false);
+    expect(sent.is).toBe('sent');
     expect(sent.proof.findings).toEqual([]);
     expect(sent.sides).toEqual(plan.sides);
     expect(readdirSync(rig.at('rip'))).toEqual([name]);

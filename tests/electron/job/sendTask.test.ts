@@ -46,7 +46,7 @@ describe('a sending', () => {
   it('holds a sheet back that the proof finds fault with', async () => {
     const held = await doSendTask(task({ job: spoil(job) }), never, quietly);
     if (held.at !== 'done') throw new Error(held.at);
-    expect(held.held).toBe(true);
+    expect(held.is).toBe('held');
     expect(held.proof.findings.map((f) => f.kind)).toContain('wrong-face');
     expect(held.pictures).toHaveLength(4);
     expect(inRip()).toEqual([]);
@@ -87,7 +87,7 @@ describe('a proving', () => {
     expect(inRip()).toHaveLength(1);
     const heard: SendProgress[] = [];
     const outcome = await doSendTask(proving, never, (progress) => heard.push(progress));
-    expect(outcome).toMatchObject({ at: 'done', held: false, notices: [] });
+    expect(outcome).toMatchObject({ at: 'done', is: 'proved', notices: [] });
     expect(outcome.at === 'done' && outcome.proof.findings.map((f) => f.kind)).toContain('wrong-face');
     expect(heard).toEqual([
       { step: 'find-files', done: 0, of: 1 },

@@ -6,7 +6,7 @@ import { PDFDocument, type PDFPage, rgb } from 'pdf-lib';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { layJob } from '../../../electron/job/layJob.ts';
 import { proveJob } from '../../../electron/job/proveJob.ts';
-import { type SendJobOptions, sendJob } from '../../../electron/job/sendJob.ts';
+import { type SendJobOptions, type SentJob, sendJob } from '../../../electron/job/sendJob.ts';
 import { progressInWords, type SendProgress } from '../../../shared/contract/sendProgress.ts';
 import { turnOf, type Work } from '../../../shared/geometry/work.ts';
 import { WORKS } from '../../../shared/job/compareWorks.ts';
@@ -65,6 +65,11 @@ async function send(job: Job, changes: Partial<SendJobOptions> = {}) {
   const sent = await sendJob(job, options(changes));
   if (!sent.ok) throw new Error(sent.fault.message);
   return sent.value;
+}
+
+function pathsOf(sent: SentJob): readonly string[] {
+  if (sent.is !== 'sent') throw new Error('It was held back');
+  return sent.paths;
 }
 
 /** What the simulation of paper says of a job: whether every piece reads right on both faces. */
@@ -194,7 +199,7 @@ describe('what is sent', () => {
 
   it('has the size of the sheet, lead edge up, and is proved again from the folder', async () => {
     const job = await lay({ style: 'work-and-turn' }, [card('Menu')]);
-    const { paths } = await send(job);
+    const paths = pathsOf(await send(job));
     const page = (await PDFDocument.load(await readFile(paths[0]!))).getPage(0);
     expect(page.getSize()).toEqual({ width: 340, height: 440 });
     const proved = await proveJob(job, folder, {});
@@ -260,12 +265,11 @@ describe('a sheet spoiled on purpose', () => {
       arrangement: job.arrangement.map((p, i) => (i === 1 ? { ...p, head: 180 } : p)),
     };
     const held = await send(spoiled);
-    expect(held.held).toBe(true);
-    expect(held.paths).toEqual([]);
+    expect(held.is).toBe('held');
     expect(held.proof.findings.map((f) => f.kind)).toContain('upside-down');
     expect(await readdir(folder)).toEqual(['Menu.pdf']);
     const insisted = await send(spoiled, { despiteFindings: true });
-    expect(insisted.held).toBe(false);
+    expect(insisted.is).toBe('sent');
     expect(insisted.proof.findings).toEqual(held.proof.findings);
     expect(await readdir(folder)).toHaveLength(2);
   });
@@ -274,7 +278,7 @@ describe('a sheet spoiled on purpose', () => {
     const job = await lay({ style: 'work-and-back', turn: 'side-to-side' }, [
       card('Menu', { lies: 'upright' }),
     ]);
-    const { paths } = await send(job);
+    const paths = pathsOf(await send(job));
     const [first, second] = await Promise.all(paths.map((path) => readFile(path)));
     await writeFile(paths[0]!, second!);
     await writeFile(paths[1]!, first!);
@@ -290,7 +294,7 @@ describe('a sheet spoiled on purpose', () => {
 
   it('is caught by its waste: a crop mark moved by 3 mm, and ink where none belongs', async () => {
     const job = await lay({ style: 'work-and-turn' }, [card('Menu')], { sheet: { size: [500, 600] } });
-    const { paths } = await send(job);
+    const paths = pathsOf(await send(job));
     const first = job.arrangement.reduce((a, b) => (b.trim.x + b.trim.y < a.trim.x + a.trim.y ? b : a));
     const MM = 72 / 25.4;
     // Outside the bleed, 9 pt from the trim, down to 2 mm and 5 mm more: the crop mark below the lower left corner.

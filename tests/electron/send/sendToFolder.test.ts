@@ -13,7 +13,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { NODE_DISK } from '../../../electron/disk/disk.ts';
-import { type Outgoing, type SendOptions, sendToFolder } from '../../../electron/send/sendToFolder.ts';
+import {
+  type Check,
+  type Outgoing,
+  type SendOptions,
+  sendToFolder,
+} from '../../../electron/send/sendToFolder.ts';
 import { ok, refuse } from '../../../shared/fault/result.ts';
 import { faultyDisk, systemError } from '../../kit/faultyDisk.ts';
 
@@ -33,20 +38,21 @@ beforeEach(() => {
 
 afterEach(() => rmSync(root, { recursive: true, force: true }));
 
-const outgoing = (
-  name: string,
-  text: string,
-  verify: Outgoing['verify'] = async () => ok(undefined),
-): Outgoing => ({
-  name,
-  bytes: bytes(text),
-  verify,
-});
+const outgoing = (name: string, text: string): Outgoing => ({ name, bytes: bytes(text) });
 
 const bothSides = () => [outgoing(FIRST, 'the whole of side 1'), outgoing(SECOND, 'the whole of side 2')];
 
-const send = (files: readonly Outgoing[], options: Partial<SendOptions> = {}) =>
-  sendToFolder(folder, files, { overwrite: false, ...options });
+/** A check that finds nothing, and does this meanwhile. */
+const meanwhile =
+  (act: () => void): Check<string> =>
+  async () => {
+    act();
+    return ok({ found: 'nothing', holds: false });
+  };
+const OPTIONS: SendOptions<string> = { overwrite: false, check: meanwhile(() => undefined) };
+
+const send = (files: readonly Outgoing[], options: Partial<SendOptions<string>> = {}) =>
+  sendToFolder(folder, files, { ...OPTIONS, ...options });
 
 /** All that the folder holds, hidden files included. */
 const held = (of = folder): Record<string, string> =>
@@ -66,21 +72,29 @@ describe('sending to the RIP', () => {
     const sent = await send(bothSides());
     expect(sent).toEqual({
       ok: true,
-      value: { paths: [join(folder, FIRST), join(folder, SECOND)], notices: [] },
+      value: {
+        is: 'sent',
+        found: 'nothing',
+        paths: [join(folder, FIRST), join(folder, SECOND)],
+        notices: [],
+      },
     });
     expect(held()).toEqual(AFTER);
   });
 
-  it('shows the RIP no name that ends in .pdf, and no name that is not hidden, before all is verified', async () => {
-    const seen: string[][] = [];
-    const look: Outgoing['verify'] = async (read) => {
-      seen.push(readdirSync(folder).filter((name) => name !== 'another job.pdf'));
-      expect(new TextDecoder().decode(read)).toMatch(/^the whole of side \d$/);
-      return ok(undefined);
+  it('shows the RIP no name that ends in .pdf, and no name that is not hidden, before all is checked', async () => {
+    const seen: string[] = [];
+    const check: Check<string> = async (files) => {
+      seen.push(...readdirSync(folder).filter((name) => name !== 'another job.pdf'));
+      expect([...files.keys()]).toEqual([FIRST, SECOND]);
+      for (const read of files.values()) {
+        expect(new TextDecoder().decode(read)).toMatch(/^the whole of side \d$/);
+      }
+      return ok({ found: 'nothing', holds: false });
     };
-    await send([outgoing(FIRST, 'the whole of side 1', look), outgoing(SECOND, 'the whole of side 2', look)]);
-    expect(seen.map((names) => names.length)).toEqual([1, 2]);
-    for (const name of seen.flat()) expect(name).toMatch(/^\.turnlay-[0-9a-f]{8}-[12]\.part$/);
+    await send(bothSides(), { check });
+    expect(seen).toHaveLength(2);
+    for (const name of seen) expect(name).toMatch(/^\.turnlay-[0-9a-f]{8}-[12]\.part$/);
   });
 
   it('flushes every file before it is read back, and the folder at the end', async () => {
@@ -102,7 +116,10 @@ describe('sending to the RIP', () => {
   });
 
   it('sends nothing at all when there is nothing to send', async () => {
-    expect(await send([])).toEqual({ ok: true, value: { paths: [], notices: [] } });
+    expect(await send([])).toEqual({
+      ok: true,
+      value: { is: 'sent', found: 'nothing', paths: [], notices: [] },
+    });
     expect(held()).toEqual(BEFORE);
   });
 
@@ -125,11 +142,8 @@ describe('sending to the RIP', () => {
   });
 
   it('does not overwrite a file that appears while it is sending', async () => {
-    const appear: Outgoing['verify'] = async () => {
-      writeFileSync(join(folder, SECOND), 'somebody else');
-      return ok(undefined);
-    };
-    const fault = await faultIn(send([...bothSides().slice(0, 1), outgoing(SECOND, 'ours', appear)]));
+    const check = meanwhile(() => writeFileSync(join(folder, SECOND), 'somebody else'));
+    const fault = await faultIn(send(bothSides(), { check }));
     expect(fault).toMatchObject({
       code: 'file-exists',
       message: `Something called ${SECOND} has just appeared in ${folder}.`,
@@ -160,11 +174,8 @@ describe('sending to the RIP', () => {
     expect((await send(bothSides(), { disk })).ok).toBe(true);
     expect(held()).toEqual(AFTER);
     const again = faultyDisk('EPERM', (_, name) => name === 'link');
-    const appear: Outgoing['verify'] = async () => {
-      writeFileSync(join(folder, 'third.pdf'), 'somebody else');
-      return ok(undefined);
-    };
-    expect(await faultIn(send([outgoing('third.pdf', 'ours', appear)], { disk: again }))).toMatchObject({
+    const check = meanwhile(() => writeFileSync(join(folder, 'third.pdf'), 'somebody else'));
+    expect(await faultIn(send([outgoing('third.pdf', 'ours')], { check, disk: again }))).toMatchObject({
       code: 'file-exists',
     });
     expect(held()).toEqual({ ...AFTER, 'third.pdf': 'somebody else' });
@@ -217,19 +228,19 @@ describe('sending that is refused', () => {
   it('says when the folder is not there, is a file, or lies inside a file', async () => {
     const remedy = "Choose the RIP's folder anew, or connect the disk it is on.";
     const gone = join(root, 'gone');
-    expect(await faultIn(sendToFolder(gone, bothSides(), { overwrite: false }))).toEqual({
+    expect(await faultIn(sendToFolder(gone, bothSides(), OPTIONS))).toEqual({
       code: 'folder-missing',
       message: `The folder ${gone} is not there.`,
       remedy,
       where: gone,
     });
     const file = join(folder, 'another job.pdf');
-    expect(await faultIn(sendToFolder(file, bothSides(), { overwrite: false }))).toMatchObject({
+    expect(await faultIn(sendToFolder(file, bothSides(), OPTIONS))).toMatchObject({
       code: 'folder-missing',
       message: `${file} is a file, not a folder.`,
     });
     const inside = join(file, 'inside');
-    expect(await faultIn(sendToFolder(inside, bothSides(), { overwrite: false }))).toMatchObject({
+    expect(await faultIn(sendToFolder(inside, bothSides(), OPTIONS))).toMatchObject({
       code: 'folder-missing',
       message: `The folder ${inside} cannot be there: part of its path is a file.`,
     });
@@ -265,7 +276,7 @@ describe('sending that is refused', () => {
     const mounted = mountSmallDisk(small);
     try {
       const disk = mounted ? NODE_DISK : faultyDisk('ENOSPC', (_, name) => name === 'writeFile');
-      const fault = await faultIn(sendToFolder(small, files, { overwrite: false, disk }));
+      const fault = await faultIn(sendToFolder(small, files, { ...OPTIONS, disk }));
       expect(fault).toMatchObject({ code: 'disk-full', remedy: 'Make room on it, then send again.' });
       expect(fault.message).toMatch(
         /^The disk of .*small is full: supper_form-\d_side-\d_33-sheets.pdf found no room\.$/,
@@ -277,11 +288,8 @@ describe('sending that is refused', () => {
   });
 
   it('says when the folder goes away while it is sending', async () => {
-    const vanish: Outgoing['verify'] = async () => {
-      rmSync(folder, { recursive: true });
-      return ok(undefined);
-    };
-    expect(await faultIn(send([outgoing(FIRST, 'x', vanish)]))).toEqual({
+    const check = meanwhile(() => rmSync(folder, { recursive: true }));
+    expect(await faultIn(send([outgoing(FIRST, 'x')], { check }))).toEqual({
       code: 'folder-missing',
       message: `${folder} went away while ${FIRST} was being sent.`,
       remedy: 'Check the disk or the network connection, then send again.',
@@ -289,18 +297,21 @@ describe('sending that is refused', () => {
     });
   });
 
-  it('hands on what the verifying found, with the folder as it was', async () => {
-    const fault = { code: 'proof-failed', message: 'A back is upside down.', remedy: 'Turn it.' } as const;
-    const spoiled = outgoing(SECOND, 'spoiled', async () => refuse(fault));
-    expect(await faultIn(send([outgoing(FIRST, 'good'), spoiled]))).toEqual(fault);
+  it('hands on why the check could not be made, with the folder as it was', async () => {
+    const fault = {
+      code: 'proof-failed',
+      message: 'The renderer broke down.',
+      remedy: 'Try again.',
+    } as const;
+    expect(await faultIn(send(bothSides(), { check: async () => refuse(fault) }))).toEqual(fault);
     expect(held()).toEqual(BEFORE);
   });
 
   it('lets our own mistakes through, with the folder as it was', async () => {
-    const mistaken = outgoing(SECOND, 'x', async () => {
+    const check = meanwhile(() => {
       throw new TypeError('a mistake');
     });
-    await expect(send([outgoing(FIRST, 'good'), mistaken])).rejects.toThrow('a mistake');
+    await expect(send(bothSides(), { check })).rejects.toThrow('a mistake');
     expect(held()).toEqual(BEFORE);
   });
 
@@ -313,6 +324,32 @@ describe('sending that is refused', () => {
       where: FIRST,
     });
     expect(held()).toEqual(BEFORE);
+  });
+});
+
+describe('sending that is held back', () => {
+  const check: Check<string> = async () => ok({ found: 'A back is upside down.', holds: true });
+
+  it('tells what was found, with the folder as it was', async () => {
+    writeFileSync(join(folder, SECOND), 'earlier side 2');
+    expect(await send(bothSides(), { check, overwrite: true })).toEqual({
+      ok: true,
+      value: { is: 'held', found: 'A back is upside down.', notices: [] },
+    });
+    expect(held()).toEqual({ ...BEFORE, [SECOND]: 'earlier side 2' });
+  });
+
+  it('says what it could not put right', async () => {
+    const disk = faultyDisk('EACCES', (_, name) => name === 'unlink');
+    const sent = await send([outgoing(FIRST, 'whole')], { check, disk });
+    const part = readdirSync(folder).find((name) => name.endsWith('.part')) ?? 'nothing';
+    expect(sent).toMatchObject({
+      ok: true,
+      value: {
+        is: 'held',
+        notices: [`The unfinished file ${join(folder, part)} could not be removed.`],
+      },
+    });
   });
 });
 
@@ -329,16 +366,21 @@ describe('sending that is cancelled', () => {
     expect(disk.steps).not.toContain('open');
   });
 
-  it.each([0, 1])('leaves the folder as it was when cancelled while file %i is verified', async (which) => {
+  it.each([0, 1])('leaves the folder as it was when cancelled while file %i is read back', async (which) => {
     const cancel = new AbortController();
-    const files = bothSides().map((file, i) => ({
-      ...file,
-      verify: async () => {
-        if (i === which) cancel.abort();
-        return ok(undefined);
-      },
-    }));
-    expect(await faultIn(send(files, { signal: cancel.signal }))).toEqual(cancelled);
+    let read = 0;
+    const disk = faultyDisk('EIO', (_, name) => {
+      if (name === 'readFile' && read++ === which) cancel.abort();
+      return false;
+    });
+    expect(await faultIn(send(bothSides(), { signal: cancel.signal, disk }))).toEqual(cancelled);
+    expect(held()).toEqual(BEFORE);
+  });
+
+  it('leaves the folder as it was when cancelled while the files are checked', async () => {
+    const cancel = new AbortController();
+    const check = meanwhile(() => cancel.abort());
+    expect(await faultIn(send(bothSides(), { check, signal: cancel.signal }))).toEqual(cancelled);
     expect(held()).toEqual(BEFORE);
   });
 

@@ -80,7 +80,7 @@ describe('the window in a browser', () => {
     const { send } = granted(await host.send.start({ job, folder: rip!.folder }));
     await until(() => news.some(({ state }) => state.at === 'done' || state.at === 'failed'));
     const state = granted(await host.send.state({ send }));
-    expect(state).toMatchObject({ at: 'done', sent: { held: false, proof: { findings: [] } } });
+    expect(state).toMatchObject({ at: 'done', sent: { is: 'sent', proof: { findings: [] } } });
     expect(readdirSync(join(folder.path, 'rip'))).toHaveLength(1);
     const picture = state.at === 'done' ? state.sent.pictures[0]?.url : undefined;
     expect((await fetch(picture!)).headers.get('content-type')).toBe('image/png');
