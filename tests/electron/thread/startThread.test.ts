@@ -13,12 +13,14 @@ afterAll(() => rmSync(folder, { recursive: true }));
 function lastWord(env: Readonly<Record<string, string>>): Promise<unknown> {
   const { TURNLAY_THREADS: _built, ...own } = process.env;
   const thread = new Worker(START, {
-    workerData: {
+    env: { ...own, ...env },
+    execArgv: [],
+  });
+  thread.postMessage({
+    task: {
       order: { quantities: [1, 1, 1], slots: 1, sheetCost: 1, formCost: 1, mostForms: 2 },
       seconds: 1,
     },
-    env: { ...own, ...env },
-    execArgv: [],
   });
   let last: unknown;
   thread.on('message', (said) => {
