@@ -4,7 +4,7 @@ import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import type { SidePage } from '../../shared/job/nameJobFiles.ts';
 import type { SheetsProof } from '../proof/proveSheets.ts';
-import { type Check, sendToFolder } from '../send/sendToFolder.ts';
+import { type FolderCheck, sendToFolder } from '../send/sendToFolder.ts';
 import { changedArt, openJobArt } from './jobArt.ts';
 import { writeJobSheets } from './jobSheets.ts';
 import { proveWritten } from './proveWritten.ts';
@@ -48,7 +48,7 @@ export async function sendJob(job: Job, options: SendJobOptions): Promise<Result
   if (!sheets.ok) return sheets;
 
   const { files, sides, notices } = sheets.value;
-  const check: Check<SheetsProof> = async (written) => {
+  const check: FolderCheck<SheetsProof> = async (written) => {
     const proof = await proveWritten(job, art.value, sides, written, {
       pictures: options.pictures,
       onCompared: (done, of) => note({ step: 'prove', done, of }),

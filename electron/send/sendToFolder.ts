@@ -21,10 +21,10 @@ export interface Checked<F> {
 }
 
 /** Looks at all the files together, by name, as the disk gives them back. A refusal keeps them from being sent, too. */
-export type Check<F> = (files: ReadonlyMap<string, Uint8Array>) => Promise<Result<Checked<F>>>;
+export type FolderCheck<F> = (files: ReadonlyMap<string, Uint8Array>) => Promise<Result<Checked<F>>>;
 
 export interface SendOptions<F> {
-  readonly check: Check<F>;
+  readonly check: FolderCheck<F>;
   /** Whether files of the same names may be replaced. */
   readonly overwrite: boolean;
   /** Cancels until the files are given their names; the folder is then as it was. */
@@ -101,7 +101,7 @@ export async function sendToFolder<F>(
 }
 
 /** Up to the names; what is held back gets none. */
-async function takeSteps<F>(sending: Sending, check: Check<F>): Promise<Result<Checked<F>>> {
+async function takeSteps<F>(sending: Sending, check: FolderCheck<F>): Promise<Result<Checked<F>>> {
   const { disk, folder, files, options } = sending;
   const names = files.map((f) => f.name);
   const refused = await refuseBeforehand(disk, folder, names, options.overwrite);

@@ -14,7 +14,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { NODE_DISK } from '../../../electron/disk/disk.ts';
 import {
-  type Check,
+  type FolderCheck,
   type Outgoing,
   type SendOptions,
   sendToFolder,
@@ -44,7 +44,7 @@ const bothSides = () => [outgoing(FIRST, 'the whole of side 1'), outgoing(SECOND
 
 /** A check that finds nothing, and does this meanwhile. */
 const meanwhile =
-  (act: () => void): Check<string> =>
+  (act: () => void): FolderCheck<string> =>
   async () => {
     act();
     return ok({ found: 'nothing', holds: false });
@@ -84,7 +84,7 @@ describe('sending to the RIP', () => {
 
   it('shows the RIP no name that ends in .pdf, and no name that is not hidden, before all is checked', async () => {
     const seen: string[] = [];
-    const check: Check<string> = async (files) => {
+    const check: FolderCheck<string> = async (files) => {
       seen.push(...readdirSync(folder).filter((name) => name !== 'another job.pdf'));
       expect([...files.keys()]).toEqual([FIRST, SECOND]);
       for (const read of files.values()) {
@@ -328,7 +328,7 @@ describe('sending that is refused', () => {
 });
 
 describe('sending that is held back', () => {
-  const check: Check<string> = async () => ok({ found: 'A back is upside down.', holds: true });
+  const check: FolderCheck<string> = async () => ok({ found: 'A back is upside down.', holds: true });
 
   it('tells what was found, with the folder as it was', async () => {
     writeFileSync(join(folder, SECOND), 'earlier side 2');
