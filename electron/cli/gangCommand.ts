@@ -1,8 +1,7 @@
 // `gang`: several pieces of one size on shared forms, so that sheets and forms cost least.
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { type GangProposal, gangOrderOf, proposeGang } from '../../shared/gang/gangJob.ts';
-import { readBrief } from '../../shared/job/readBrief.ts';
-import { readJson } from '../disk/readJson.ts';
+import { readBriefFile } from '../disk/briefFiles.ts';
 import { planGang } from '../gang/gangTask.ts';
 import { answer, answerFault, progress } from './answer.ts';
 
@@ -16,9 +15,7 @@ export interface GangOptions {
 
 export async function gang(briefPath: string, options: GangOptions): Promise<void> {
   const { json } = options;
-  const written = await readJson(briefPath, 'brief');
-  if (!written.ok) return answerFault(json, written.fault);
-  const brief = readBrief(written.value);
+  const brief = await readBriefFile(briefPath);
   if (!brief.ok) return answerFault(json, brief.fault);
   const asked = readOptions(options);
   if (!asked.ok) return answerFault(json, asked.fault);

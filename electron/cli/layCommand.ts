@@ -1,16 +1,14 @@
 // `lay`: a brief and its art become a job, laid out as many up as the guillotine allows.
-import { dirname, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import { around } from '../../shared/geometry/rect.ts';
 import { paperError } from '../../shared/geometry/register.ts';
 import { turnOf } from '../../shared/geometry/work.ts';
 import { CAUTIONS } from '../../shared/job/cautions.ts';
 import { countJob } from '../../shared/job/counts.ts';
 import { type Job, sheetOf } from '../../shared/job/job.ts';
-import { readBrief } from '../../shared/job/readBrief.ts';
-import { rebaseArt } from '../../shared/job/rebase.ts';
 import { showLength, showSize } from '../../shared/units/show.ts';
+import { openBriefFile } from '../disk/briefFiles.ts';
 import { JobFiles } from '../disk/jobFiles.ts';
-import { readJson } from '../disk/readJson.ts';
 import { layJob } from '../job/layJob.ts';
 import { answer, answerFault, progress } from './answer.ts';
 
@@ -20,13 +18,10 @@ export interface LayOptions {
 }
 
 export async function lay(briefPath: string, options: LayOptions): Promise<void> {
-  const written = await readJson(briefPath, 'brief');
-  if (!written.ok) return answerFault(options.json, written.fault);
-  const brief = readBrief(written.value);
+  const brief = await openBriefFile(briefPath);
   if (!brief.ok) return answerFault(options.json, brief.fault);
-  const from = dirname(resolve(briefPath));
   progress('Looking through the art and laying out');
-  const laid = await layJob(rebaseArt(brief.value, (file) => resolve(from, file)));
+  const laid = await layJob(brief.value);
   if (!laid.ok) return answerFault(options.json, laid.fault);
   const { job, notices } = laid.value;
   const saved = await new JobFiles().save(resolve(options.job), job, true);

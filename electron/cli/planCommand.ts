@@ -1,19 +1,15 @@
 // `plan`: every way to print a brief with a library of printers and papers, the best first, with all parts of its cost.
-import { dirname, resolve } from 'node:path';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { inkCoverage } from '../../shared/ink/coverage.ts';
 import type { Brief } from '../../shared/job/brief.ts';
 import { facesOf } from '../../shared/job/job.ts';
-import { readBrief } from '../../shared/job/readBrief.ts';
-import { rebaseArt } from '../../shared/job/rebase.ts';
-import type { Library } from '../../shared/library/library.ts';
-import { readLibrary } from '../../shared/library/readLibrary.ts';
 import { costCandidates } from '../../shared/plan/costCandidates.ts';
 import { type CoverageOfFaces, coverageFrom } from '../../shared/plan/coverageOfFaces.ts';
 import { layOutCandidates } from '../../shared/plan/layOutCandidates.ts';
 import { RANKINGS, type Ranking, rank } from '../../shared/plan/rank.ts';
 import { measureJob } from '../coverage/jobCoverage.ts';
-import { readJson } from '../disk/readJson.ts';
+import { openBriefFile } from '../disk/briefFiles.ts';
+import { readLibraryFile } from '../disk/libraryFiles.ts';
 import { lookThroughArt } from '../job/layJob.ts';
 import { answer, answerFault, progress } from './answer.ts';
 import { describeCandidate, describeRefused, sayPlan } from './describePlan.ts';
@@ -27,15 +23,13 @@ export interface PlanOptions {
 
 export async function plan(briefPath: string, options: PlanOptions): Promise<void> {
   const { json } = options;
-  const written = await readJson(briefPath, 'brief');
-  if (!written.ok) return answerFault(json, written.fault);
-  const brief = readBrief(written.value);
+  const brief = await openBriefFile(briefPath);
   if (!brief.ok) return answerFault(json, brief.fault);
-  const library = await libraryIn(options.library);
+  const library = await readLibraryFile(options.library);
   if (!library.ok) return answerFault(json, library.fault);
   const by = rankingFrom(options.by);
   if (!by.ok) return answerFault(json, by.fault);
-  const covered = await coverageOf(brief.value, dirname(resolve(briefPath)), options.coverage);
+  const covered = await coverageOf(brief.value, options.coverage);
   if (!covered.ok) return answerFault(json, covered.fault);
 
   progress('Laying the job out in every way that the library allows');
@@ -57,11 +51,6 @@ export async function plan(briefPath: string, options: PlanOptions): Promise<voi
   );
 }
 
-async function libraryIn(path: string): Promise<Result<Library>> {
-  const written = await readJson(path, 'library');
-  return written.ok ? readLibrary(written.value) : written;
-}
-
 function rankingFrom(word: string): Result<Ranking> {
   const ranking = RANKINGS.find((known) => known === word);
   return ranking === undefined
@@ -74,19 +63,15 @@ function rankingFrom(word: string): Result<Ranking> {
     : ok(ranking);
 }
 
-/** The coverage of every face: what was given for all of them, or what their art takes, found from `folder`. */
-async function coverageOf(
-  brief: Brief,
-  folder: string,
-  given: string | undefined,
-): Promise<Result<CoverageOfFaces>> {
+/** The coverage of every face: what was given for all of them, or what their art takes. */
+async function coverageOf(brief: Brief, given: string | undefined): Promise<Result<CoverageOfFaces>> {
   if (given !== undefined) {
     const total = Number(given);
     if (given.trim() === '' || !(total >= 0 && total <= 4)) return refuse(noCoverage(given));
     return ok(facesOf(brief).map(({ piece, name }) => ({ piece: piece.name, face: name, total })));
   }
   progress('Measuring how much ink the art takes');
-  const looked = await lookThroughArt(rebaseArt(brief, (file) => resolve(folder, file)));
+  const looked = await lookThroughArt(brief);
   if (!looked.ok) return withoutArt(looked.fault);
   const measured = await measureJob(looked.value.job);
   if (!measured.ok) return withoutArt(measured.fault);

@@ -1,10 +1,9 @@
 // `ticket`: the run sheet, the dummy, the cutting order and the open job ticket of a job, as files in a folder.
 import { basename, join, resolve } from 'node:path';
 import { ok, type Result } from '../../shared/fault/result.ts';
-import { readLibrary } from '../../shared/library/readLibrary.ts';
 import { type Stock, stockFrom } from '../../shared/runSheet/stock.ts';
 import { JobFiles } from '../disk/jobFiles.ts';
-import { readJson } from '../disk/readJson.ts';
+import { readLibraryFile } from '../disk/libraryFiles.ts';
 import { writeTicket } from '../ticket/writeTicket.ts';
 import { answer, answerFault } from './answer.ts';
 
@@ -36,9 +35,7 @@ async function readStock(
   planned: string | undefined,
 ): Promise<Result<Stock | undefined>> {
   if (library === undefined) return ok(undefined);
-  const written = await readJson(library, 'library');
-  if (!written.ok) return written;
-  const read = readLibrary(written.value);
+  const read = await readLibraryFile(library);
   if (!read.ok) return read;
   const known = read.value.papers.find(({ name }) => name === planned)?.name;
   return stockFrom(read.value, paper ?? known);

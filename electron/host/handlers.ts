@@ -9,11 +9,12 @@ import type { SendAsk } from '../../shared/contract/sending.ts';
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { runsOn } from '../about/runsOn.ts';
 import type { InkDesk } from '../coverage/inkDesk.ts';
+import { readLibraryFile } from '../disk/libraryFiles.ts';
 import type { GangDesk } from '../gang/gangDesk.ts';
 import type { ArtDesk } from './artDesk.ts';
 import { listFolder, makeFolderIn, newFileIn } from './browse.ts';
 import type { Entries } from './entries.ts';
-import { importLibrary, type LibraryKeeper } from './libraryKeeper.ts';
+import type { LibraryKeeper } from './libraryKeeper.ts';
 import type { OpenJobs } from './openJobs.ts';
 import type { RecentsKeeper } from './recentsKeeper.ts';
 import type { RunLogs } from './runLogs.ts';
@@ -143,7 +144,7 @@ export function makeHandlers(on: HandlerServices): Handlers {
       read: () => library.read(),
       change: (ask) => library.change(ask.library),
       takeBack: () => library.takeBack(),
-      import: ({ file }) => onPath(entries.files.resolve(file), importLibrary),
+      import: ({ file }) => onPath(entries.files.resolve(file), readLibraryFile),
       export: (ask) => library.export(ask),
     },
     ink: { coverage: (ask) => onPath(jobFromWindow(entries, ask.job), (job) => ink.coverage(job)) },

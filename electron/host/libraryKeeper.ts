@@ -10,7 +10,6 @@ import { readLibrary, writeLibrary } from '../../shared/library/readLibrary.ts';
 import { startingLibrary } from '../../shared/library/startingLibrary.ts';
 import { writingFault } from '../disk/fileFaults.ts';
 import { OwnFile, readBySchema } from '../disk/ownFile.ts';
-import { readJson } from '../disk/readJson.ts';
 import { saveWhole } from '../disk/saveWhole.ts';
 import { newFileIn } from './browse.ts';
 import type { Entries } from './entries.ts';
@@ -80,12 +79,6 @@ export class LibraryKeeper {
       return refuse(writingFault(error, path));
     }
   }
-}
-
-/** The library in a file, which is not kept until it is changed to. */
-export async function importLibrary(path: string): Promise<Result<Library>> {
-  const json = await readJson(path, 'library');
-  return json.ok ? readLibrary(json.value) : json;
 }
 
 function libraryOf({ library }: Stored): Library {

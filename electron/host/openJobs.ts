@@ -6,12 +6,10 @@ import type { KeepAsk, OpenJob, SaveAsk, Saved, UnsavedJob } from '../../shared/
 import { ok, type Result, refuse } from '../../shared/fault/result.ts';
 import type { Brief } from '../../shared/job/brief.ts';
 import type { Job } from '../../shared/job/job.ts';
-import { readBrief } from '../../shared/job/readBrief.ts';
-import { rebaseArt } from '../../shared/job/rebase.ts';
-import { foundFrom, rebaseJob } from '../disk/faceFiles.ts';
+import { openBriefFile } from '../disk/briefFiles.ts';
+import { rebaseJob } from '../disk/faceFiles.ts';
 import { writingFault } from '../disk/fileFaults.ts';
 import { JobFiles } from '../disk/jobFiles.ts';
-import { readJson } from '../disk/readJson.ts';
 import { layJob } from '../job/layJob.ts';
 import type { ArtStates } from './artStates.ts';
 import type { ArtWatch } from './artWatch.ts';
@@ -48,10 +46,8 @@ export class OpenJobs {
   }
 
   async layFile(path: string): Promise<Result<OpenJob>> {
-    const json = await readJson(path, 'brief');
-    if (!json.ok) return json;
-    const brief = readBrief(json.value);
-    return brief.ok ? this.#layOut(rebaseArt(brief.value, foundFrom(path))) : brief;
+    const brief = await openBriefFile(path);
+    return brief.ok ? this.#layOut(brief.value) : brief;
   }
 
   async open(path: string): Promise<Result<OpenJob>> {
