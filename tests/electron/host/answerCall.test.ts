@@ -20,8 +20,8 @@ const handle = '0123456789abcdef0123456789abcdef';
 describe('a request', () => {
   it.each([
     ['app', 'begin', { more: 1 }],
-    ['app', 'show', { title: 'x', unsaved: 'yes', off: [], labels: {} }],
-    ['app', 'show', { title: 'x', unsaved: true, off: ['fly'], labels: {} }],
+    ['app', 'show', { title: 'x', unsaved: 'yes', disabled: [], labels: {} }],
+    ['app', 'show', { title: 'x', unsaved: true, disabled: ['fly'], labels: {} }],
     ['settings', 'change', { units: 'cubit' }],
     ['settings', 'change', { ripFolder: '/etc' }],
     ['settings', 'change', { colour: 'red' }],
@@ -67,7 +67,7 @@ describe('a request', () => {
   });
 
   it('for the title bar reaches the shell', async () => {
-    const shown = { title: 'Supper', unsaved: true, off: ['undo'], labels: { redo: 'Redo Move piece' } };
+    const shown = { title: 'Supper', unsaved: true, disabled: ['undo'], labels: { redo: 'Redo Move piece' } };
     expect(await ask('app', 'show', shown)).toBeNull();
     expect(rig.shown.at(-1)).toEqual(shown);
     expect(await ask('app', 'close')).toBeNull();
