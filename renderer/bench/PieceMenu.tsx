@@ -9,7 +9,7 @@ import { useApp } from '../state/store.ts';
 import { Icon } from './Icon.tsx';
 
 const GROUPS = [
-  ['turn-left', 'turn-right', 'swap-faces'],
+  ['turn-left', 'turn-right', 'turn-half', 'swap-faces'],
   ['duplicate', 'step-and-repeat', 'remove'],
   ['align-left', 'align-middle-across', 'align-right', 'align-lead', 'align-middle-along', 'align-tail'],
   ['take-in-hand', 'choose-all', 'lay-out'],

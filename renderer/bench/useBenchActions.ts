@@ -43,6 +43,7 @@ export function useBenchActions(askRepeat: () => void): void {
     'choose-none': { can: chosen, run: () => select([]) },
     'turn-left': turn(1),
     'turn-right': turn(-1),
+    'turn-half': turn(2),
     'swap-faces': { can: chosen, run: () => perform({ do: 'swap-faces', positions: selection }) },
     'align-left': align('left'),
     'align-right': align('right'),

@@ -42,6 +42,7 @@ export const ACTIONS = {
 
   'turn-left': { label: 'Quarter turn left', menu: 'Arrange', key: '[' },
   'turn-right': { label: 'Quarter turn right', menu: 'Arrange', key: ']' },
+  'turn-half': { label: 'Half turn', menu: 'Arrange', key: 'U' },
   'swap-faces': { label: 'Swap front and back', menu: 'Arrange', key: 'X' },
   'align-left': { label: 'Align left edges', menu: 'Arrange', key: 'Alt+Shift+ArrowLeft', rule: true },
   'align-right': { label: 'Align right edges', menu: 'Arrange', key: 'Alt+Shift+ArrowRight' },
