@@ -2,10 +2,8 @@
 import { turnOf } from '../../shared/geometry/work.ts';
 import type { Brief } from '../../shared/job/brief.ts';
 import type { PlanCandidate, Refused } from '../../shared/plan/candidate.ts';
-import { showMoney } from '../../shared/plan/showMoney.ts';
-import { showTime } from '../../shared/plan/showTime.ts';
 import { cutFromInWords } from '../../shared/plan/takeCandidate.ts';
-import { showSize } from '../../shared/units/show.ts';
+import { showMoney, showNumber, showSize, showTime } from '../../shared/units/show.ts';
 
 /** How many candidates and refusals are told in words; all of them are in the JSON. */
 const MAX_ROWS = 12;
@@ -89,10 +87,10 @@ function sayCandidate(one: PlanCandidate, rank: number, brief: Brief, currency: 
   const turn = turnOf(one.work);
   const cutFrom = cutFromInWords(one);
   return [
-    `${rank}. ${money(cost.total)} (${money(spread.low)} to ${money(spread.high)}), ${currency} ${one.perPiece.toFixed(3)} a piece${one.unbeaten ? ', beaten by none' : ''}`,
+    `${rank}. ${money(cost.total)} (${money(spread.low)} to ${money(spread.high)}), ${currency} ${showNumber(one.perPiece, 3)} a piece${one.unbeaten ? ', beaten by none' : ''}`,
     `   ${one.printer.name}, ${one.feed.name}; ${one.paper.name}, ${showSize(one.size, brief.units)}${cutFrom === undefined ? '' : ` out of ${cutFrom}`}`,
     `   ${one.work.style}${turn === undefined ? '' : `, turned ${turn}`}; ${one.up} up, ${count.sheets} sheets: ${count.needed} needed, ${count.overs} overs, ${count.makeReady} to set up`,
-    `   ${showTime(time.total)}, ${showTime(time.attended)} of them with somebody there; ${one.area.waste.toFixed(2)} m2 of ${one.area.bought.toFixed(2)} m2 wasted`,
+    `   ${showTime(time.total)}, ${showTime(time.attended)} of them with somebody there; ${showNumber(one.area.waste, 2)} m2 of ${showNumber(one.area.bought, 2)} m2 wasted`,
     `   paper ${money(cost.paper)}, ink ${money(cost.ink)}, labour ${money(cost.labour)}, setting up ${money(cost.makeReady)}, cutting ${money(cost.trimming)}, wear ${money(cost.wear)}`,
   ];
 }

@@ -1,6 +1,7 @@
 // `gang`: several pieces of one size on shared forms, so that sheets and forms cost least.
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { type GangProposal, gangOrderOf, proposeGang } from '../../shared/gang/gangJob.ts';
+import { showNumber, showPercent } from '../../shared/units/show.ts';
 import { readBriefFile } from '../disk/briefFiles.ts';
 import { planGang } from '../gang/gangTask.ts';
 import { answer, answerFault, progress } from './answer.ts';
@@ -73,10 +74,10 @@ function notA(what: string, written: string, where: string): Fault {
   };
 }
 
-const money = (amount: number) => amount.toFixed(2);
+const money = (amount: number) => showNumber(amount, 2);
 
 function sayGap(gap: number): string {
-  return gap === 0 ? 'proven the least' : `at most ${(100 * gap).toFixed(2)} % above the least`;
+  return gap === 0 ? 'proven the least' : `at most ${showPercent(gap, 2)} above the least`;
 }
 
 function sayProposal(title: string, proposal: GangProposal): readonly string[] {

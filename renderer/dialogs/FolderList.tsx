@@ -2,8 +2,9 @@
 import { ListBox, ListBoxItem, type Selection } from 'react-aria-components';
 import type { Listing } from '../../shared/contract/choosing.ts';
 import type { FileEntry, FolderHandle } from '../../shared/contract/handles.ts';
+import { showNumber } from '../../shared/units/show.ts';
 import { Button } from '../controls/Button.tsx';
-import { whenInWords } from '../desk/whenInWords.ts';
+import { showDayAndTime } from '../desk/showDate.ts';
 
 interface FolderListProps {
   readonly listing: Listing;
@@ -60,7 +61,7 @@ export function FolderList({ listing, many, marked, onMark, onFolder, onFile }: 
             <span className="listed-kind" aria-hidden="true" />
             <span className="listed-name">{f.name}</span>
             <span className="soft">{sizeInWords(f.bytes)}</span>
-            <span className="soft listed-when">{whenInWords(f.changed)}</span>
+            <span className="soft listed-when">{showDayAndTime(f.changed)}</span>
           </ListBoxItem>
         ))}
       </ListBox>
@@ -69,5 +70,5 @@ export function FolderList({ listing, many, marked, onMark, onFolder, onFile }: 
 }
 
 function sizeInWords(bytes: number): string {
-  return bytes < 1e6 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+  return bytes < 1e6 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${showNumber(bytes / 1e6, 1)} MB`;
 }

@@ -6,7 +6,7 @@ import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
 import { ask } from '../desk/ask.ts';
 import { discardUnsaved, takeUp } from '../desk/opening.ts';
 import { mayPutAway } from '../desk/saving.ts';
-import { whenInWords } from '../desk/whenInWords.ts';
+import { showDayAndTime } from '../desk/showDate.ts';
 import { useApp } from '../state/store.ts';
 
 export function LeftBehindDialog({ onClose }: { readonly onClose: () => void }) {
@@ -31,7 +31,7 @@ export function LeftBehindDialog({ onClose }: { readonly onClose: () => void }) 
               <strong>{job.title}</strong>
               <span className="soft">
                 {job.file === undefined ? 'never saved' : `${job.file.place}/${job.file.name}`}, kept{' '}
-                {whenInWords(job.at)}
+                {showDayAndTime(job.at)}
               </span>
             </div>
             <Button label={`Throw away ${job.title}`} onPress={() => void throwAway(job)}>

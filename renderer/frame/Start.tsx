@@ -3,8 +3,8 @@ import { Button as AriaButton } from 'react-aria-components';
 import { Button } from '../controls/Button.tsx';
 import { addArt } from '../desk/addArt.ts';
 import { openBrief, openJob } from '../desk/opening.ts';
+import { showDayAndTime } from '../desk/showDate.ts';
 import { startNewBrief } from '../desk/startBrief.ts';
-import { whenInWords } from '../desk/whenInWords.ts';
 import { host } from '../hostClient/host.ts';
 import { app, useApp } from '../state/store.ts';
 
@@ -50,7 +50,7 @@ export function Start() {
                       ? `${recent.place}/${recent.name}`
                       : `no longer at ${recent.place}/${recent.name}`}
                   </span>
-                  <span className="soft recent-when">{whenInWords(recent.at)}</span>
+                  <span className="soft recent-when">{showDayAndTime(recent.at)}</span>
                 </AriaButton>
                 <Button
                   kind="quiet"

@@ -1,8 +1,8 @@
 // What the sliders change: quantity, price of work and price of ink, each as a share of what it is.
 import type { Brief } from '../../shared/job/brief.ts';
 import type { Library } from '../../shared/library/library.ts';
-import { showMoney } from '../../shared/plan/showMoney.ts';
 import { piecesWanted, type WhatIf } from '../../shared/plan/whatIf.ts';
+import { showMoney, showNumber } from '../../shared/units/show.ts';
 
 export interface Ratios {
   readonly quantity: number;
@@ -31,6 +31,6 @@ export function ratiosInWords(
   return {
     quantity: `${pieces} pieces`,
     labour: `${showMoney(labourPerHour, library.currency)} an hour`,
-    ink: ratios.ink === 1 ? 'as each printer has it' : `${ratios.ink.toFixed(2)} times as dear`,
+    ink: ratios.ink === 1 ? 'as each printer has it' : `${showNumber(ratios.ink, 2)} times as dear`,
   };
 }

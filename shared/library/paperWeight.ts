@@ -1,5 +1,6 @@
 // The weight of a paper: grams to the square metre, or pounds to the ream of its grade's basic size.
 import { type Fault, ok, type Result, refuse } from '../fault/result.ts';
+import { showSignificant } from '../units/show.ts';
 
 /** How heavy a paper is. `typed` is what is kept in files. */
 export interface PaperWeight {
@@ -102,7 +103,7 @@ function checked(grammage: number, typed: string): Result<PaperWeight> {
   if (grammage < MIN_GSM || grammage > MAX_GSM) {
     return refuse({
       code: 'length-unreadable',
-      message: `"${typed}" is ${grammage.toPrecision(3)} g/m2, which is not a paper that is printed here.`,
+      message: `"${typed}" is ${showSignificant(grammage, 3)} g/m2, which is not a paper that is printed here.`,
       remedy: EXAMPLES,
     });
   }

@@ -4,6 +4,7 @@ import type { Point, Rect, Size } from '../geometry/space.ts';
 import { apply, applyToRect, inverse } from '../geometry/transform.ts';
 import { boundsOf, type Mark } from '../marks/mark.ts';
 import { POINTS_PER } from '../units/length.ts';
+import { showNumber } from '../units/show.ts';
 import type { PixelArea } from './band.ts';
 import type { PlaceOnSide, SheetFinding, SideNumber } from './finding.ts';
 import { inkPlaces, type Pixel } from './inkPlaces.ts';
@@ -106,7 +107,7 @@ function markMissing(side: SideNumber, mark: Mark, sheet: Size): SheetFinding {
 
 function strayInkAt(side: SideNumber, place: Rect, sheet: Size): SheetFinding {
   const measured = inMillimetres(place, sheet);
-  const size = `${measured.across.toFixed(1)} x ${measured.along.toFixed(1)} mm`;
+  const size = `${showNumber(measured.across, 1)} x ${showNumber(measured.along, 1)} mm`;
   const message = `Side ${side}: there is ink (${size}) ${placeOf(measured)}, where the paper should be white.`;
   return { kind: 'stray-ink', side, message, measured };
 }
@@ -138,5 +139,5 @@ function inMillimetres(place: Rect, sheet: Size): PlaceOnSide {
 }
 
 function placeOf({ left, tail }: { readonly left: number; readonly tail: number }): string {
-  return `${left.toFixed(1)} mm from the left edge and ${tail.toFixed(1)} mm from the tail`;
+  return `${showNumber(left, 1)} mm from the left edge and ${showNumber(tail, 1)} mm from the tail`;
 }

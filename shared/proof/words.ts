@@ -1,4 +1,6 @@
 // A finding as one plain sentence, said as one looks at the side with the lead edge up.
+
+import { showNumber, showPercent, showShortNumber } from '../units/show.ts';
 import type { FaceFault, FaceShift, PositionFinding, Recognised, SideNumber } from './finding.ts';
 import type { FaceOf } from './job.ts';
 
@@ -32,16 +34,16 @@ function sentence(at: FaceOf, fault: FaceFault, recognised: Recognised | undefin
     case 'off-place':
       return `${it} is printed ${ways(fault.measured)}`;
     case 'wrong-scale':
-      return `${it} is printed at ${fault.measured.across.toFixed(1)} % of its width and ${fault.measured.up.toFixed(1)} % of its height`;
+      return `${it} is printed at ${showNumber(fault.measured.across, 1)} % of its width and ${showNumber(fault.measured.up, 1)} % of its height`;
     case 'askew':
-      return `${it} is printed askew by ${Math.abs(fault.measured.degrees).toFixed(2)} degrees`;
+      return `${it} is printed askew by ${showNumber(Math.abs(fault.measured.degrees), 2)} degrees`;
     case 'art-differs':
       return recognised === undefined
         ? `what is printed there matches neither ${it} nor anything else of this job`
         : `${it} differs from its art file in ${percent(fault.measured.share)} of its area`;
     case 'bleed-short': {
       const { edge, reaches, wanted } = fault.measured;
-      return `the bleed of ${it} does not reach on the ${edge} edge (${reaches.toFixed(1)} of ${wanted.toFixed(1)} mm)`;
+      return `the bleed of ${it} does not reach on the ${edge} edge (${showNumber(reaches, 1)} of ${showNumber(wanted, 1)} mm)`;
     }
   }
 }
@@ -79,10 +81,9 @@ function ways({ right, lead }: FaceShift): string {
 }
 
 function millimetres(mm: number): string {
-  return `${Number(Math.abs(mm).toFixed(2))} mm`;
+  return `${showShortNumber(Math.abs(mm), 2)} mm`;
 }
 
 function percent(share: number): string {
-  const value = share * 100;
-  return value < 0.1 ? 'less than 0.1 %' : `${value.toFixed(1)} %`;
+  return share < 0.001 ? 'less than 0.1 %' : showPercent(share, 1);
 }

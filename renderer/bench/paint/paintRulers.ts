@@ -2,6 +2,7 @@
 import type { View } from '../../../shared/bench/view.ts';
 import type { Size } from '../../../shared/geometry/space.ts';
 import { POINTS_PER, type Unit } from '../../../shared/units/length.ts';
+import { showShortNumber } from '../../../shared/units/show.ts';
 import type { Inks } from '../../sheet/paint/inks.ts';
 import { crisp, type Pen, pointOnScreen, TINY_TYPE } from '../../sheet/paint/pen.ts';
 
@@ -57,7 +58,7 @@ export function paintRulers(pen: Pen, view: View, window: Size, unit: Unit, inks
   const zero = pointOnScreen(view, { x: 0, y: 0 });
   const stroke = pxPer * (step / parts);
   const long = (n: number) => (n % parts === 0 ? RULER_PX : n % (parts / 2) === 0 ? 8 : 5);
-  const number = (n: number) => String(Number(((n * step) / parts).toFixed(3))).replace('-', '\u2212');
+  const number = (n: number) => showShortNumber((n * step) / parts, 3).replace('-', '\u2212');
 
   pen.beginPath();
   pen.textAlign = 'left';

@@ -1,6 +1,7 @@
 // A printer's ink in words: where its figures come from, and how far off they may be.
 import { coefficientIntervals } from '../../../shared/ink/fitInk.ts';
 import { type InkModel, predictInk } from '../../../shared/ink/inkModel.ts';
+import { showSignificant } from '../../../shared/units/show.ts';
 import { inHundred } from '../draft/hundredth.ts';
 
 /** Where the model comes from and what it reckons with, a sentence each. */
@@ -52,5 +53,5 @@ export function inkExamples(model: InkModel): readonly InkExample[] {
 
 /** An amount of ink as it is read, figure and unit kept together: three figures are more than any counter is sure of. */
 export function ml(amount: number): string {
-  return `${amount >= 100 ? Math.round(amount) : Number(amount.toPrecision(3))}\u00a0ml`;
+  return `${amount >= 100 ? Math.round(amount) : showSignificant(amount, 3)}\u00a0ml`;
 }

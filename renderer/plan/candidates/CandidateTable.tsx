@@ -1,8 +1,7 @@
 // The candidates side by side, best first, one of them chosen.
 import type { Work } from '../../../shared/geometry/work.ts';
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
-import { showMoney } from '../../../shared/plan/showMoney.ts';
-import { showTime } from '../../../shared/plan/showTime.ts';
+import { showMoney, showTime } from '../../../shared/units/show.ts';
 import { nameStyle, nameTurn, nameWork } from '../nameWork.ts';
 import { CostBar } from './CostBar.tsx';
 import { paperOf } from './inWords.ts';

@@ -1,8 +1,7 @@
 // The chosen candidate: its sheet, all parts of its cost and its time, and the way to the bench.
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
 import { COST_PARTS } from '../../../shared/plan/costParts.ts';
-import { showMoney } from '../../../shared/plan/showMoney.ts';
-import { showTime } from '../../../shared/plan/showTime.ts';
+import { showMoney, showNumber, showPercent, showTime } from '../../../shared/units/show.ts';
 import { Button } from '../../controls/Button.tsx';
 import { Note } from '../../controls/Note.tsx';
 import { nameWork } from '../nameWork.ts';
@@ -99,13 +98,13 @@ function formsInWords({ setUps, passes }: PlanCandidate): string {
 }
 
 function inkInWords({ ink, printer }: PlanCandidate): string {
-  const range = `${ink.ml.toFixed(1)} ml, between ${ink.low.toFixed(1)} and ${ink.high.toFixed(1)}`;
+  const range = `${showNumber(ink.ml, 1)} ml, between ${showNumber(ink.low, 1)} and ${showNumber(ink.high, 1)}`;
   return printer.ink.model.source === 'fitted'
     ? `${range}: learned from ${printer.ink.model.readings} readings of the printer's counter`
     : `${range}: a rule of thumb, until the printer's counter has been read`;
 }
 
 function wasteInWords({ area }: PlanCandidate): string {
-  const share = (part: number) => `${Math.round((part / area.bought) * 100)} %`;
-  return `${share(area.waste)} of ${area.bought.toFixed(2)} m²: margins and gutters ${share(area.aroundPieces)}, offcuts ${share(area.offcuts)}, overs and pieces left over ${share(area.spare)}`;
+  const share = (part: number) => showPercent(part / area.bought, 0);
+  return `${share(area.waste)} of ${showNumber(area.bought, 2)} m²: margins and gutters ${share(area.aroundPieces)}, offcuts ${share(area.offcuts)}, overs and pieces left over ${share(area.spare)}`;
 }

@@ -1,6 +1,7 @@
 // The parts of a cost as a bar. Parts are told apart by their hatch, not by colour.
 import type { CostParts } from '../../../shared/plan/candidate.ts';
 import { COST_PARTS, type CostPart } from '../../../shared/plan/costParts.ts';
+import { showPercent } from '../../../shared/units/show.ts';
 
 const BAR_LENGTH_PX = 160;
 const BAR_HEIGHT_PX = 14;
@@ -93,5 +94,5 @@ export function CostSwatch({ part }: { readonly part: CostPart }) {
 }
 
 function share(amount: number, total: number): string {
-  return total > 0 ? `${Math.round((amount / total) * 100)} %` : '0 %';
+  return showPercent(total > 0 ? amount / total : 0, 0);
 }

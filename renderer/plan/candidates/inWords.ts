@@ -2,7 +2,7 @@
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
 import { sizeInPoints } from '../../../shared/plan/measures.ts';
 import type { Length } from '../../../shared/units/length.ts';
-import { showSize } from '../../../shared/units/show.ts';
+import { showNumber, showSize } from '../../../shared/units/show.ts';
 
 /** `Smooth white 300 g/m2, 11 x 17 in, cut from a parent sheet`. */
 export function paperOf({ paper, sheet, source }: Pick<PlanCandidate, 'paper' | 'sheet' | 'source'>): string {
@@ -18,7 +18,7 @@ export function boughtInWords({ source, count }: Pick<PlanCandidate, 'source' | 
     case 'parent':
       return `${count.bought} parent sheets of ${sizeInWords(source.form.size)}, ${source.out} out of each`;
     case 'roll':
-      return `${count.bought.toFixed(2)} m of the roll, ${source.metres.toFixed(3)} m for each sheet`;
+      return `${showNumber(count.bought, 2)} m of the roll, ${showNumber(source.metres, 3)} m for each sheet`;
   }
 }
 

@@ -1,10 +1,10 @@
 // What one piece costs on each printer, however many are ordered, and where another printer becomes the cheapest.
 import { changesOfCheapest, lastChanges } from '../../../shared/plan/cheapest.ts';
 import type { CostCurve } from '../../../shared/plan/costCurve.ts';
-import { showMoney } from '../../../shared/plan/showMoney.ts';
 import { CostChart } from './CostChart.tsx';
 import { linesOf } from './costLines.ts';
 import './chart.css';
+import { showMoney } from '../../../shared/units/show.ts';
 
 interface Props {
   readonly curves: readonly CostCurve[];

@@ -1,6 +1,6 @@
 // The forms of a gang run: what lies on each, and what every piece gets out of all of them.
 import type { GangProposal, ProposedForm } from '../../../shared/gang/gangJob.ts';
-import { showMoney } from '../../../shared/plan/showMoney.ts';
+import { showMoney } from '../../../shared/units/show.ts';
 import { Button } from '../../controls/Button.tsx';
 
 interface Props {

@@ -10,7 +10,6 @@ import {
 import { withPlan } from '../../../shared/job/takePlan.ts';
 import type { PlanCandidate } from '../../../shared/plan/candidate.ts';
 import { gangCostsOf } from '../../../shared/plan/gangCosts.ts';
-import { showMoney } from '../../../shared/plan/showMoney.ts';
 import { takenPlanOf } from '../../../shared/plan/takeCandidate.ts';
 import { Button } from '../../controls/Button.tsx';
 import { FaultNote, Note } from '../../controls/Note.tsx';
@@ -19,6 +18,7 @@ import { host } from '../../hostClient/host.ts';
 import { useJob } from '../../state/store.ts';
 import { GangForms } from './GangForms.tsx';
 import './gang.css';
+import { showMoney, showPercent } from '../../../shared/units/show.ts';
 
 /** As long as a person likes to wait at a desk. */
 const SEARCH_SECONDS = 20;
@@ -94,5 +94,5 @@ function provenInWords({ cost, gap, bound }: GangProposal, currency: string): st
   const says = `${showMoney(cost, currency)} for the good sheets and the forms`;
   return gap === 0
     ? `${says}: proven to be the least.`
-    : `${says}; no plan can cost less than ${showMoney(bound, currency)}, so at most ${(gap * 100).toFixed(1)} % could be saved.`;
+    : `${says}; no plan can cost less than ${showMoney(bound, currency)}, so at most ${showPercent(gap, 1)} could be saved.`;
 }

@@ -3,7 +3,7 @@ import { nameOfEvent } from '../../../shared/run/events.ts';
 import { lastCount, type PrintRun, standing } from '../../../shared/run/run.ts';
 import { Button } from '../../controls/Button.tsx';
 import { undoLastCount } from '../../desk/runs.ts';
-import { timeOf } from '../timeOf.ts';
+import { showTimeOfDay } from '../../desk/showDate.ts';
 
 export function CountLog({ run }: { readonly run: PrintRun }) {
   const [beginning] = run.entries;
@@ -22,7 +22,7 @@ export function CountLog({ run }: { readonly run: PrintRun }) {
           const name = nameOfEvent(event);
           return (
             <li key={id}>
-              <time dateTime={at}>{timeOf(at)}</time>
+              <time dateTime={at}>{showTimeOfDay(at)}</time>
               <span>{name}</span>
               {id !== last?.id && event.kind !== 'begun' && (
                 <Button

@@ -1,9 +1,9 @@
 // What the run really cost against its plan, part by part, and why.
 
 import { COST_PARTS } from '../../../shared/plan/costParts.ts';
-import { showMoney } from '../../../shared/plan/showMoney.ts';
 import { compareCosts, type PartDifference } from '../../../shared/run/compareCosts.ts';
 import type { PrintRun } from '../../../shared/run/run.ts';
+import { showMoney } from '../../../shared/units/show.ts';
 import { Note } from '../../controls/Note.tsx';
 import { MeasuredForm } from './MeasuredForm.tsx';
 

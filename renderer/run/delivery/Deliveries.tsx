@@ -7,7 +7,7 @@ import { deliveriesOf } from '../../../shared/run/slip.ts';
 import { Button } from '../../controls/Button.tsx';
 import { Note } from '../../controls/Note.tsx';
 import { savePackingSlip, undoLastCount } from '../../desk/runs.ts';
-import { dayAndTimeOf } from '../timeOf.ts';
+import { showDayAndTime } from '../../desk/showDate.ts';
 
 export function Deliveries({ run }: { readonly run: PrintRun }) {
   const [written, setWritten] = useState<FileEntry | undefined>(undefined);
@@ -21,7 +21,7 @@ export function Deliveries({ run }: { readonly run: PrintRun }) {
           const name = nameOfEvent(event);
           return (
             <li key={id}>
-              <time dateTime={at}>{dayAndTimeOf(at)}</time>
+              <time dateTime={at}>{showDayAndTime(at)}</time>
               <span>{name}</span>
               <Button
                 label={`Packing slip of delivery ${i + 1}`}

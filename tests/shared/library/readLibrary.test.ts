@@ -47,9 +47,9 @@ describe('a library', () => {
     expect(new Set(forms.map((form) => form.price.per))).toEqual(new Set(['sheet', 'ream', 'kg', 'metre']));
   });
 
-  it('is what the README shows', () => {
-    const readme = readFileSync(new URL('../../../README.md', import.meta.url), 'utf8');
-    const shown = /## The library[\s\S]*?```json\n([\s\S]*?)```/.exec(readme)?.[1] ?? '';
+  it('is what its page of the documents shows', () => {
+    const page = readFileSync(new URL('../../../build/docs/library.md', import.meta.url), 'utf8');
+    const shown = /# The library[\s\S]*?```json\n([\s\S]*?)```/.exec(page)?.[1] ?? '';
     expect(complaints(JSON.parse(shown))).toEqual([]);
   });
 

@@ -1,7 +1,13 @@
-// Money and time as they are read in a plan.
+// Money, time, numbers and shares as people read them.
 import { describe, expect, it } from 'vitest';
-import { showMoney } from '../../../shared/plan/showMoney.ts';
-import { showTime } from '../../../shared/plan/showTime.ts';
+import {
+  showMoney,
+  showNumber,
+  showPercent,
+  showShortNumber,
+  showSignificant,
+  showTime,
+} from '../../../shared/units/show.ts';
 
 describe('money', () => {
   it.each([
@@ -30,5 +36,19 @@ describe('time', () => {
     [36_000, '10 h 00 min'],
   ])('%d seconds are read as %s', (seconds, read) => {
     expect(showTime(seconds)).toBe(read);
+  });
+});
+
+describe('numbers', () => {
+  it('keep their decimals where they stand under each other, and are short in a sentence', () => {
+    expect(showNumber(2.5, 2)).toBe('2.50');
+    expect(showShortNumber(2.5, 2)).toBe('2.5');
+    expect(showShortNumber(2, 2)).toBe('2');
+    expect(showSignificant(2536.4, 3)).toBe('2540');
+  });
+
+  it('are read in percent where they are shares', () => {
+    expect(showPercent(0.0142, 1)).toBe('1.4 %');
+    expect(showPercent(1, 0)).toBe('100 %');
   });
 });
