@@ -1,4 +1,4 @@
-// `gang`: several pieces of one size on shared forms, so that sheets and forms cost least.
+// `gang`: a gang run, several designs of one size on the same forms, so that sheets and forms cost least.
 import { type Fault, ok, type Result, refuse } from '../../shared/fault/result.ts';
 import { type GangProposal, gangOrderOf, proposeGang } from '../../shared/gang/gangJob.ts';
 import { showNumber, showPercent } from '../../shared/units/show.ts';

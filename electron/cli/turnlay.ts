@@ -34,7 +34,9 @@ program
 
 program
   .command('gang <brief>')
-  .description('several pieces of one size on shared forms, so that sheets and forms cost least')
+  .description(
+    'a gang run: several designs of one size on the same forms, so that sheets and forms cost least',
+  )
   .requiredOption('--sheet-cost <amount>', 'what one sheet costs: paper, ink and time')
   .requiredOption(
     '--form-cost <amount>',

@@ -1,4 +1,4 @@
-// What can be done with the chosen pieces, where the hand asked for it.
+// What can be done with the selected pieces, where the hand asked for it.
 import { Fragment } from 'react';
 import { Keyboard, Menu, MenuItem, Popover, Separator, Text } from 'react-aria-components';
 import type { ActionName } from '../../shared/contract/actions.ts';
@@ -34,7 +34,7 @@ export function PieceMenu({
       }}
       placement="bottom start"
       className="popover menu"
-      aria-label="What can be done with the chosen pieces"
+      aria-label="What can be done with the selected pieces"
     >
       <Menu
         aria-label="Chosen pieces"

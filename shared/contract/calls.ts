@@ -116,7 +116,7 @@ export interface Calls {
     coverage(ask: { readonly job: Job }): Result<readonly CoveredFace[]>;
   };
   readonly gang: {
-    /** Plans several pieces of one size on shared forms. Asked again, or stopped, it answers with its best plan so far. */
+    /** Plans a gang run, several designs of one size. Asked again, or stopped, it answers with its best plan so far. */
     solve(ask: GangAsk): Result<GangProposal>;
     stop(): null;
   };

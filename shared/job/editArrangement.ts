@@ -161,7 +161,7 @@ function moved(position: Position, by: PieceShift): Position {
 
 function choose(job: Job, positions: readonly number[]): Result<readonly number[]> {
   const stranger = positions.find((i) => job.arrangement[i] === undefined);
-  if (positions.length === 0) return refuse(refused('No piece is chosen.'));
+  if (positions.length === 0) return refuse(refused('No piece is selected.'));
   return stranger === undefined
     ? ok(positions)
     : refuse(refused(`There is no position ${stranger + 1} on this sheet.`));

@@ -87,7 +87,7 @@ export function GangPanel({ candidate, currency }: Props) {
 }
 
 function costsInWords({ sheetCost, formCost }: GangCosts, currency: string, pieces: number): string {
-  return `The ${pieces} pieces can share forms in different numbers. In the way chosen above, a sheet costs ${showMoney(sheetCost, currency)} and setting a form up ${showMoney(formCost, currency)}.`;
+  return `The ${pieces} pieces can share forms in different numbers. In the chosen plan above, a sheet costs ${showMoney(sheetCost, currency)} and setting a form up ${showMoney(formCost, currency)}.`;
 }
 
 function provenInWords({ cost, gap, bound }: GangProposal, currency: string): string {

@@ -63,7 +63,7 @@ describe('moving', () => {
     expect(refusal(job, { do: 'move', positions: [2], dx: 0, dy: 0 })?.message).toBe(
       'There is no position 3 on this sheet.',
     );
-    expect(refusal(job, { do: 'move', positions: [], dx: 0, dy: 0 })?.message).toBe('No piece is chosen.');
+    expect(refusal(job, { do: 'move', positions: [], dx: 0, dy: 0 })?.message).toBe('No piece is selected.');
   });
 
   it('lets the partner follow as the mirror where one form serves both sides', () => {

@@ -91,7 +91,7 @@ describe('the weight of a paper', () => {
   it('is refused where no paper weighs that much or that little', () => {
     expect(gramsIn('10 gsm')).toBe(10);
     expect(gramsIn('2000 gsm')).toBe(2000);
-    expect(refusalOf('9.9 gsm')?.message).toContain('"9.9 gsm" is 9.90 g/m2, which is not a paper');
+    expect(refusalOf('9.9 gsm')?.message).toContain('"9.9 gsm" is 9.9 g/m2, which is not a paper');
     expect(refusalOf('2001 gsm')?.code).toBe('length-unreadable');
     expect(refusalOf('800 lb cover')?.message).toContain('2.16e+3 g/m2');
   });
