@@ -5,8 +5,8 @@ import type { Fault } from '../../shared/fault/result.ts';
 import { Button } from '../controls/Button.tsx';
 import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
 import { FaultNote } from '../controls/Note.tsx';
+import { showDayAndTime } from '../desk/showDate.ts';
 import { takeCopyBack } from '../desk/takingBack.ts';
-import { whenInWords } from '../desk/whenInWords.ts';
 import { useApp } from '../state/store.ts';
 
 export function FileTroublesDialog({ onClose }: { readonly onClose: () => void }) {
@@ -28,7 +28,7 @@ export function FileTroublesDialog({ onClose }: { readonly onClose: () => void }
           <FaultNote fault={trouble.fault} />
           {trouble.copyOf !== undefined && (
             <Button kind="main" onPress={() => void takeBack(trouble)}>
-              Take the copy of {whenInWords(trouble.copyOf)} back
+              Take the copy of {showDayAndTime(trouble.copyOf)} back
             </Button>
           )}
         </div>
