@@ -112,6 +112,8 @@ test('art that changes or moves on the disk is told, and taken as it is now only
   await expect(page.getByText('The file is the one the job was laid out with.')).toHaveCount(2);
   await expect(shell.undo).toHaveAccessibleName('Undo Take the art of 2 faces');
 
+  // A drawing that is under way may ask for the rest of a file that is gone.
+  studio.provoked.push('404 (Not Found)');
   renameSync(art, studio.at('Harvest art', 'renamed.pdf'));
   await page.getByRole('button', { name: 'Use supper.pdf from where it is now' }).first().click();
   await expect(page.getByText('renamed.pdf, page 1.')).toBeVisible();
