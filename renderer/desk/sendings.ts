@@ -4,7 +4,7 @@ import type { Result } from '../../shared/fault/result.ts';
 import type { Job } from '../../shared/job/job.ts';
 import { host } from '../hostClient/host.ts';
 import { app } from '../state/store.ts';
-import { chooseRipFolder } from './settings.ts';
+import { chooseRipFolder, rememberedRipFolder } from './settings.ts';
 
 /** What would be written into the RIP's folder; nothing as long as no folder is chosen. */
 export async function planSending(job: Job): Promise<Result<SendPlan> | undefined> {
@@ -17,7 +17,7 @@ export async function sendOpenJob(
   job: Job,
   how: { replace: boolean; despiteFindings: boolean },
 ): Promise<void> {
-  if (app.getState().settings.ripFolder === undefined && !(await chooseRipFolder())) return;
+  if ((await rememberedRipFolder()) === undefined && !(await chooseRipFolder())) return;
   const folder = app.getState().settings.ripFolder?.folder;
   if (folder === undefined) return;
   const started = await host.send.start({ job, folder, ...how });
