@@ -44,7 +44,8 @@ export async function runDesktop({ home, asked, here }: DesktopOptions): Promise
   const choose = (action: ActionName) => tell('action', { action });
   const shell = desktopShell(windowNow, choose, () => opened?.close());
   const host = await openHost({ home, shell, tell, version: VERSION, asked });
-  endInOrder(host);
+  const windowState = new WindowState(home);
+  endInOrder(() => Promise.allSettled([host.end(), windowState.settled()]));
   refuseRequests();
   serveScheme(serveWindow(join(here, '../renderer'), host));
   answerWindow(host, () => opened?.window.webContents);
@@ -54,7 +55,7 @@ export async function runDesktop({ home, asked, here }: DesktopOptions): Promise
     if (host.hasWindow()) tell('closing', null);
     return host.hasWindow();
   };
-  opened = await openWindow(new WindowState(home), join(here, 'preload.cjs'), askPage);
+  opened = await openWindow(windowState, join(here, 'preload.cjs'), askPage);
   await opened.load();
   tellStarter();
   return {
@@ -77,14 +78,14 @@ async function followLink(host: OpenedHost, link: string): Promise<void> {
   if (!followed.ok) dialog.showErrorBox(followed.fault.message, followed.fault.remedy);
 }
 
-/** Quits once the window is closed, and not before the host has put everything in order. */
-function endInOrder(host: OpenedHost): void {
+/** Quits once the window is closed, and not before everything has been put in order. */
+function endInOrder(putInOrder: () => Promise<unknown>): void {
   let ended = false;
   app.on('window-all-closed', () => app.quit());
   app.on('will-quit', (event) => {
     if (ended) return;
     event.preventDefault();
-    host.end().finally(() => {
+    putInOrder().finally(() => {
       ended = true;
       app.quit();
     });

@@ -56,6 +56,11 @@ export class WindowState {
     const maximized = window.isMaximized();
     await this.#file.change(() => ({ x, y, width, height, maximized }));
   }
+
+  /** Waits until what was to be remembered is on the disk. */
+  settled(): Promise<void> {
+    return this.#file.settled();
+  }
 }
 
 /** So much of the window must be on a screen, in pixels each way, for a person to get hold of it. */

@@ -73,6 +73,11 @@ export class OwnFile<T extends object> {
     return changed;
   }
 
+  /** Waits until every change that was asked for is on the disk, or was refused. */
+  async settled(): Promise<void> {
+    await this.#last;
+  }
+
   /** Puts the latest good copy in the place of a file that was damaged. Refuses where none was kept. */
   async takeBack(): Promise<Result<T>> {
     const copy = await latestCopy(this.#path);

@@ -188,6 +188,18 @@ describe('the window', () => {
     expect(rig.window.bounds).toEqual({ x: 100, y: 100, width: 1366, height: 728 });
   });
 
+  it('is remembered on the disk by the time the program has ended', async () => {
+    await start();
+    // A slow disk: each place waits for the one before it to be written.
+    for (let x = 1; x <= 200; x += 1) {
+      rig.window.bounds.x = x;
+      rig.window.emit('close', { preventDefault: () => undefined });
+    }
+    await rig.quit();
+    expect(JSON.parse(readFileSync(at('home', 'window.json'), 'utf8'))).toMatchObject({ x: 200 });
+    expect(readdirSync(at('home')).filter((name) => name.endsWith('.part'))).toEqual([]);
+  });
+
   it('is told of to a starter that listens, and to nobody else', async () => {
     const told: unknown[] = [];
     const send = vi.spyOn(process, 'send').mockImplementation((message) => told.push(message) > 0);
