@@ -8,7 +8,7 @@ import { type Fault, type FaultCode, ok, type Result, refuse } from '../../share
 import { bringUpToDate, type Versions } from '../../shared/job/upToDate.ts';
 import { writingFault } from './fileFaults.ts';
 import { keepCopy, latestCopy } from './goodCopies.ts';
-import { damaged, damagedForGood, missing, noCopy, unreadable } from './ownFileFaults.ts';
+import { damaged, damagedForGood, missing, noCopy, unreadable, unusable } from './ownFileFaults.ts';
 import { parseJson } from './readJson.ts';
 import { saveWhole } from './saveWhole.ts';
 import { setAside } from './setAside.ts';
@@ -125,11 +125,12 @@ export class OwnFile<T extends object> {
   /** Begins as a missing file does: `aside` is the name of a damaged one. A copy that was kept is offered. */
   async #beginEmpty(aside?: string): Promise<Result<T>> {
     const { called } = this.#kind;
-    const copy = await latestCopy(this.#path);
-    if (aside !== undefined) this.#trouble = { fault: damaged(called, aside, copy !== undefined) };
-    else if (copy !== undefined) this.#trouble = { fault: missing(called, this.#path) };
-    if (this.#trouble !== undefined && copy !== undefined)
-      this.#trouble = { ...this.#trouble, copyOf: copy.at };
+    const copy = this.#kind.keepsCopies ? await latestCopy(this.#path) : undefined;
+    if (aside !== undefined || copy !== undefined) {
+      const fault =
+        aside === undefined ? missing(called, this.#path) : damaged(called, aside, copy !== undefined);
+      this.#trouble = { fault, ...(copy !== undefined && { copyOf: copy.at }) };
+    }
     return ok(this.#empty());
   }
 
@@ -145,7 +146,7 @@ export class OwnFile<T extends object> {
   }
 
   #parse(text: string): Result<T> {
-    const json = parseJson(text, () => damaged(this.#kind.called, '', false));
+    const json = parseJson(text, () => unusable(this.#kind.called));
     if (!json.ok) return json;
     const current = bringUpToDate(withVersion(json.value), versionsOf(this.#kind.called));
     return current.ok ? this.#kind.read(current.value) : current;
@@ -156,7 +157,7 @@ export class OwnFile<T extends object> {
 export function readBySchema<T>(called: string, schema: z.ZodType<T>): (json: unknown) => Result<T> {
   return (json) => {
     const read = schema.safeParse(json);
-    return read.success ? ok(read.data) : refuse(damaged(called, '', false));
+    return read.success ? ok(read.data) : refuse(unusable(called));
   };
 }
 

@@ -11,6 +11,15 @@ export function unreadable(called: string, code: string, path: string): Fault {
   };
 }
 
+/** What it holds is not what it should hold; whether it was damaged there is nobody to say yet. */
+export function unusable(called: string): Fault {
+  return {
+    code: 'own-file-damaged',
+    message: `This is no file of the ${called}.`,
+    remedy: 'Begin anew.',
+  };
+}
+
 /** `aside` is the name under which it is kept. */
 export function damaged(called: string, aside: string, hasCopy: boolean): Fault {
   return {

@@ -9,6 +9,7 @@ import { beginInspection } from '../art/inspectArt.ts';
 import { InkDesk } from '../coverage/inkDesk.ts';
 import { JOB_ENDING } from '../disk/endings.ts';
 import { FileHashes } from '../disk/hashes.ts';
+import { clearUnfinished } from '../disk/unfinished.ts';
 import { GangDesk } from '../gang/gangDesk.ts';
 import { SpareThread } from '../thread/spareThread.ts';
 import { ArtDesk, type Inspect } from './artDesk.ts';
@@ -96,6 +97,7 @@ export async function openHost(options: HostOptions): Promise<OpenedHost> {
   await keeping.begin();
   const needed = (await keeping.list()).flatMap(({ job }) => artFilesOf(job.brief));
   // Tidying up may wait for another day.
+  await clearUnfinished(home);
   await takenIn.forgetOld(needed, now()).catch(() => undefined);
 
   const takeIn = async (path: string, sha256?: string): Promise<Result<Dropped>> => {

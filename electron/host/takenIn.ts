@@ -7,6 +7,7 @@ import { Transform } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { flushFile, flushFolder, NODE_DISK } from '../disk/disk.ts';
 import type { FileHashes } from '../disk/hashes.ts';
+import { unfinishedName } from '../disk/unfinished.ts';
 
 /** How long art is kept that nobody has saved, in ms: a month. */
 const FORGOTTEN_AFTER_MS = 30 * 24 * 60 * 60 * 1000;
@@ -102,7 +103,7 @@ export class TakenIn {
       const there = await this.#hashes.of(place).catch(() => undefined);
       if (there === wanted) return place;
       if (there !== undefined) continue;
-      const part = join(folder, `.turnlay-${randomUUID().slice(0, 8)}.part`);
+      const part = join(folder, unfinishedName());
       try {
         await copyFile(path, part);
         await flushFile(NODE_DISK, part);

@@ -17,9 +17,8 @@ export function openLibrary(printer?: string): void {
 export async function keepLibrary(library: Library): Promise<Fault | undefined> {
   const kept = await host.library.change({ library });
   if (!kept.ok) return kept.fault;
-  // The file is the person's own again.
-  const troubles = app.getState().troubles.filter(({ file }) => file !== 'library');
-  app.setState({ library: kept.value, troubles });
+  app.setState({ library: kept.value });
+  app.getState().settleTrouble('library');
   return undefined;
 }
 

@@ -1,6 +1,6 @@
 // Own files of the program that could not be used as they lay: what is wrong, and a damaged one taken back from its copy.
 import { useEffect, useState } from 'react';
-import type { FileTrouble } from '../../shared/contract/ownFiles.ts';
+import type { CopiedFile } from '../../shared/contract/ownFiles.ts';
 import type { Fault } from '../../shared/fault/result.ts';
 import { Button } from '../controls/Button.tsx';
 import { Dialog, DialogAnswers } from '../controls/Dialog.tsx';
@@ -17,17 +17,14 @@ export function FileTroublesDialog({ onClose }: { readonly onClose: () => void }
   useEffect(() => {
     if (none) onClose();
   }, [none]);
-  const takeBack = async (trouble: FileTrouble) => {
-    const taken = await takeCopyBack(trouble);
-    setRefused(taken.ok ? undefined : taken.fault);
-  };
+  const takeBack = async (file: CopiedFile) => setRefused(await takeCopyBack(file));
   return (
     <Dialog title="Your files" onClose={onClose}>
       {troubles.map((trouble) => (
         <div key={trouble.file} className="trouble">
           <FaultNote fault={trouble.fault} />
           {trouble.copyOf !== undefined && (
-            <Button kind="main" onPress={() => void takeBack(trouble)}>
+            <Button kind="main" onPress={() => void takeBack(trouble.file)}>
               Take the copy of {showDayAndTime(trouble.copyOf)} back
             </Button>
           )}

@@ -4,7 +4,7 @@ import type { Beginning } from '../../shared/contract/app.ts';
 import type { ArtState } from '../../shared/contract/art.ts';
 import type { ArtHandle, FileEntry } from '../../shared/contract/handles.ts';
 import type { OpenJob, Recent, UnsavedJob } from '../../shared/contract/openJob.ts';
-import type { FileTrouble } from '../../shared/contract/ownFiles.ts';
+import type { CopiedFile, FileTrouble } from '../../shared/contract/ownFiles.ts';
 import type { Settings } from '../../shared/contract/settings.ts';
 import { USUAL_FILE_NAMES } from '../../shared/job/fileNames.ts';
 import type { Job } from '../../shared/job/job.ts';
@@ -42,6 +42,8 @@ export interface DeskState {
   readonly settleSaved: (file: FileEntry, job: Job) => void;
   readonly noteArt: (states: readonly ArtState[]) => void;
   readonly nameArt: (names: Readonly<Record<ArtHandle, string>>) => void;
+  /** The file is in order again. */
+  readonly settleTrouble: (file: CopiedFile) => void;
   readonly openDialog: (dialog: DialogShown) => void;
   readonly closeDialog: (dialog: DialogShown) => void;
   readonly say: (words: string) => void;
@@ -88,6 +90,7 @@ export const deskState: StateCreator<JobState & ViewState & DeskState, [], [], D
   },
   noteArt: (states) => set({ artStates: { ...get().artStates, ...byArt(states) } }),
   nameArt: (names) => set({ artNames: { ...get().artNames, ...names } }),
+  settleTrouble: (file) => set({ troubles: get().troubles.filter((trouble) => trouble.file !== file) }),
   openDialog: (dialog) => set({ dialogs: [...get().dialogs, dialog] }),
   closeDialog: (dialog) => set({ dialogs: get().dialogs.filter((b) => b !== dialog) }),
   say: (said) => set({ said }),

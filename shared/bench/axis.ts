@@ -27,6 +27,11 @@ export function mirroredAxis(turn: Turn): SheetAxis {
   return turn === 'side-to-side' ? 'x' : 'y';
 }
 
+/** Where a stretch of this length begins, moved from `at` by as little as keeps it within a room that can hold it. */
+export function keepWithin(room: Span, at: number, length: number): number {
+  return Math.max(room.from, Math.min(room.to - length, at));
+}
+
 export function lengthAlong(size: Size, axis: SheetAxis): number {
   return axis === 'x' ? size.w : size.h;
 }

@@ -4,13 +4,11 @@ import { type Repeat, repeat } from '../bench/repeat.ts';
 import { ok, type Result, refuse } from '../fault/result.ts';
 import { lying } from '../geometry/head.ts';
 import { around, grow, holds, overlap, shift, wholeOf } from '../geometry/rect.ts';
-import { usableArea } from '../geometry/sheet.ts';
 import type { Rect } from '../geometry/space.ts';
-import { turnOf } from '../geometry/work.ts';
 import { designNamed } from '../layout/forms.ts';
 import { otherFace, type Position } from '../layout/position.ts';
 import type { ArrangementCommand } from './commands.ts';
-import { designsOf, type Job, sheetOf, trimOf } from './job.ts';
+import { designsOf, type Job, sheetOf, trimOf, usableOf } from './job.ts';
 import { layOutJob } from './layOutJob.ts';
 import { leadersOf, mirrorOf, partnerIndex } from './partners.ts';
 import { refused } from './refused.ts';
@@ -139,9 +137,8 @@ function shiftsInLine(
   to: 'one-another' | 'sheet',
 ): readonly PieceShift[] {
   if (to === 'one-another') return align(trimsOf(job, leaders), by);
-  const { size, unprintable } = sheetOf(job.brief);
-  const whole = wholeOf<'side1'>(size);
-  const usable = usableArea(size, unprintable, turnOf(job.brief.work)) ?? whole;
+  const whole = wholeOf<'side1'>(sheetOf(job.brief).size);
+  const usable = usableOf(job.brief) ?? whole;
   const toMiddle = by === 'middle-across' || by === 'middle-along';
   return leaders.flatMap((index) => {
     const position = job.arrangement[index];

@@ -1,7 +1,8 @@
 // The job: the brief, what was found in its art, and where the pieces lie. One immutable document.
 import type { ReaderTurn } from '../geometry/head.ts';
-import type { SheetEdges } from '../geometry/sheet.ts';
+import { type SheetEdges, usableArea } from '../geometry/sheet.ts';
 import type { Rect, Size } from '../geometry/space.ts';
+import { turnOf } from '../geometry/work.ts';
 import type { Design } from '../layout/forms.ts';
 import type { FaceName, Position } from '../layout/position.ts';
 import { points } from '../units/length.ts';
@@ -43,6 +44,12 @@ export function sheetOf(brief: Brief): { readonly size: Size; readonly unprintab
       right: points(unprintable.right),
     },
   };
+}
+
+/** What can be printed on both sides, in pt on side 1: room for trims with their bleed. `undefined` where nothing is left. */
+export function usableOf(brief: Brief): Rect<'side1'> | undefined {
+  const { size, unprintable } = sheetOf(brief);
+  return usableArea(size, unprintable, turnOf(brief.work));
 }
 
 /** A piece's trim in pt, head up. */

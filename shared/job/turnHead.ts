@@ -1,13 +1,20 @@
 // Turning a piece where it lies: about its own middle, then drawn to where its bleed prints and its partner has room.
-import { AXES, lengthAlong, mirroredAxis, type SheetAxis, type Span, spanOf } from '../bench/axis.ts';
+import {
+  AXES,
+  keepWithin,
+  lengthAlong,
+  mirroredAxis,
+  type SheetAxis,
+  type Span,
+  spanOf,
+} from '../bench/axis.ts';
 import { headOf } from '../geometry/head.ts';
 import { centre, grow, wholeOf } from '../geometry/rect.ts';
-import { usableArea } from '../geometry/sheet.ts';
 import { turnOf } from '../geometry/work.ts';
 import { designNamed } from '../layout/forms.ts';
 import type { Position } from '../layout/position.ts';
 import { points } from '../units/length.ts';
-import { designsOf, type Job, sheetOf } from './job.ts';
+import { designsOf, type Job, sheetOf, usableOf } from './job.ts';
 import { partnerIndex } from './partners.ts';
 
 /** A position turned by quarter turns counter-clockwise. A half turn leaves the trim where it is. */
@@ -31,10 +38,10 @@ function aboutMiddle(position: Position, quarters: number): Position {
 
 /** Where the trim of a turned position may lie along an axis, in pt: the best place first, anywhere on the sheet last. */
 function rooms(job: Job, before: Position, turned: Position, axis: SheetAxis): readonly Span[] {
-  const { size, unprintable } = sheetOf(job.brief);
+  const { size } = sheetOf(job.brief);
   const turn = turnOf(job.brief.work);
   const { bleed } = designNamed(designsOf(job.brief), turned.piece);
-  const usable = usableArea(size, unprintable, turn);
+  const usable = usableOf(job.brief);
   const sheet = spanOf(wholeOf(size), axis);
   const printed = usable === undefined ? sheet : spanOf(grow(usable, -bleed), axis);
   if (turn === undefined || mirroredAxis(turn) !== axis || partnerIndex(job, before) === undefined) {
@@ -58,9 +65,9 @@ function common(a: Span, b: Span): Span {
 
 /** The position moved along an axis by as little as brings it into the first room that it fits. */
 function draw(position: Position, axis: SheetAxis, into: readonly Span[]): Position {
-  const { from, to } = spanOf(position.trim, axis);
-  const room = into.find((span) => to - from <= span.to - span.from);
+  const { trim } = position;
+  const length = lengthAlong(trim, axis);
+  const room = into.find((span) => length <= span.to - span.from);
   if (room === undefined) return position;
-  const at = Math.max(room.from, Math.min(room.to - (to - from), from));
-  return { ...position, trim: { ...position.trim, [axis]: at } };
+  return { ...position, trim: { ...trim, [axis]: keepWithin(room, trim[axis], length) } };
 }

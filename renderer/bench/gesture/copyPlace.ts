@@ -2,10 +2,8 @@
 
 import type { PieceShift } from '../../../shared/bench/align.ts';
 import { around, holds, overlap, shift } from '../../../shared/geometry/rect.ts';
-import { usableArea } from '../../../shared/geometry/sheet.ts';
 import type { Rect } from '../../../shared/geometry/space.ts';
-import { turnOf } from '../../../shared/geometry/work.ts';
-import { type Job, sheetOf } from '../../../shared/job/job.ts';
+import { type Job, sheetOf, usableOf } from '../../../shared/job/job.ts';
 import { leadersOf, mirrorOf } from '../../../shared/job/partners.ts';
 import { points } from '../../../shared/units/length.ts';
 
@@ -16,8 +14,8 @@ const COPY_OFFSET_PT = 18;
 export function copyPlace(job: Job, chosen: readonly number[]): PieceShift {
   const positions = leadersOf(job, chosen).flatMap((i) => job.arrangement[i] ?? []);
   const box = around(positions.map((p) => p.trim));
-  const { size, unprintable } = sheetOf(job.brief);
-  const usable = usableArea(size, unprintable, turnOf(job.brief.work));
+  const { size } = sheetOf(job.brief);
+  const usable = usableOf(job.brief);
   if (box === undefined || usable === undefined) return { dx: 0, dy: 0 };
   const gutter = points(job.brief.gutter);
   const [across, along] = [box.w + gutter, box.h + gutter];

@@ -1,16 +1,15 @@
 // Dragging pieces: from where the hand took them to where it lets them go, with the snap that holds them on the way.
-import { lengthAlong, mirroredAxis, type Span, spanOf } from '../../../shared/bench/axis.ts';
+import { keepWithin, lengthAlong, mirroredAxis, type Span, spanOf } from '../../../shared/bench/axis.ts';
 import type { Guide, SnapTarget } from '../../../shared/bench/snap/guide.ts';
 import { snap } from '../../../shared/bench/snap/snap.ts';
 import { snapTargets } from '../../../shared/bench/snap/snapTargets.ts';
 import { around, centre, grow, shift, wholeOf } from '../../../shared/geometry/rect.ts';
-import { usableArea } from '../../../shared/geometry/sheet.ts';
 import type { Rect } from '../../../shared/geometry/space.ts';
 import { TOLERANCE } from '../../../shared/geometry/tolerance.ts';
 import { turnOf } from '../../../shared/geometry/work.ts';
 import type { Command } from '../../../shared/job/commands.ts';
 import { edit } from '../../../shared/job/edit.ts';
-import { designsOf, type Job, sheetOf } from '../../../shared/job/job.ts';
+import { designsOf, type Job, sheetOf, usableOf } from '../../../shared/job/job.ts';
 import { leadersOf, partnerIndex } from '../../../shared/job/partners.ts';
 import { designNamed } from '../../../shared/layout/forms.ts';
 import { points } from '../../../shared/units/length.ts';
@@ -69,8 +68,7 @@ export function beginDrag(job: Job, chosen: readonly number[], grabbed: number):
 
 /** Where trims lie with their bleed printed on both sides; where they lie beyond it already, as far as there. */
 function printedRoom(job: Job, bleed: number, box: Rect<'side1'>): Rect<'side1'> {
-  const { size, unprintable } = sheetOf(job.brief);
-  const usable = usableArea(size, unprintable, turnOf(job.brief.work));
+  const usable = usableOf(job.brief);
   return around([box, ...(usable === undefined ? [] : [grow(usable, -bleed)])]) ?? box;
 }
 
@@ -114,7 +112,7 @@ export function dragBy(drag: Drag, dx: number, dy: number, reach: number): DragS
 function keepIn(room: Rect<'side1'>, at: Rect<'side1'>): Rect<'side1'> {
   return {
     ...at,
-    x: Math.max(room.x, Math.min(room.x + room.w - at.w, at.x)),
-    y: Math.max(room.y, Math.min(room.y + room.h - at.h, at.y)),
+    x: keepWithin(spanOf(room, 'x'), at.x, at.w),
+    y: keepWithin(spanOf(room, 'y'), at.y, at.h),
   };
 }

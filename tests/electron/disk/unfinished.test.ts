@@ -1,26 +1,19 @@
 // What dead programs left unfinished goes; what living ones and other machines are at stays.
-import { spawn } from 'node:child_process';
 import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { clearUnfinished, unfinishedName } from '../../../electron/disk/unfinished.ts';
+import { deadProgram } from '../../kit/deadProgram.ts';
 import { testFolder } from '../../kit/folder.ts';
 
 const folder = testFolder();
-
-/** The number of a program that has ended. */
-async function deadProgram(): Promise<number> {
-  const program = spawn(process.execPath, ['-e', '']);
-  await new Promise((resolve) => program.on('exit', resolve));
-  return program.pid ?? 0;
-}
 
 it('clears what a dead program of this machine left', async () => {
   const at = join(folder.path, 'mixed');
   mkdirSync(at);
   const own = unfinishedName();
   const [, machine = ''] = /^\.turnlay-(\w+)-/.exec(own) ?? [];
-  const dead = await deadProgram();
+  const dead = deadProgram();
   const left = `.turnlay-${machine}-${dead}-01234567.part`;
   const elsewhere = `.turnlay-00000000-${dead}-01234567.part`;
   for (const name of [own, left, elsewhere, 'card.part', 'job.turnlay']) writeFileSync(join(at, name), '');

@@ -4,8 +4,10 @@ import { once } from 'node:events';
 import { readdirSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { unfinishedName } from '../../../electron/disk/unfinished.ts';
 import { edit } from '../../../shared/job/edit.ts';
 import type { Job } from '../../../shared/job/job.ts';
+import { deadProgram } from '../../kit/deadProgram.ts';
 import { granted } from '../../kit/granted.ts';
 import {
   chosen,
@@ -31,6 +33,22 @@ afterEach(async () => {
 const retitled = (job: Job, title: string) => granted(edit(job, { do: 'retitle', title }));
 const begin = () => rig.host.handlers.app.begin();
 const keptNames = () => readdirSync(rig.at('home', 'kept')).filter((name) => name.endsWith('.kept.json'));
+
+it('what dead hosts left that is of no use is gone after the next start; what living ones have stays', async () => {
+  await rig.end();
+  const dead = deadProgram();
+  const part = unfinishedName().replace(`-${process.pid}-`, `-${dead}-`);
+  const kept = (name: string) => rig.at('home', 'kept', name);
+  writeFileSync(rig.at('home', part), '');
+  writeFileSync(kept(part), '');
+  writeFileSync(kept('gone.alive'), `${dead}`);
+  writeFileSync(kept('lives.alive'), `${process.pid}`);
+  rig = await openRig(folder);
+  const left = [...readdirSync(rig.home), ...readdirSync(rig.at('home', 'kept'))];
+  expect(left).not.toContain(part);
+  expect(left).not.toContain('gone.alive');
+  expect(left).toContain('lives.alive');
+});
 
 describe('a job that is kept', () => {
   it('comes back whole with the next start, still belonging to its file, and unsaved', async () => {
