@@ -29,6 +29,9 @@ test('a damaged library is kept and said, and its copy is taken back later', asy
   await shell.dropSupper(studio);
   await shell.goTo('Plan');
   await expect(page.getByText('This plan reckons with example printers and papers.')).toBeVisible();
+  await page.getByRole('button', { name: 'Your files…' }).click();
+  await box.getByRole('button', { name: 'Go on as it is' }).click();
+  await expect(box).toBeHidden();
 
   await studio.end();
   await studio.open();
